@@ -1,0 +1,35 @@
+package dev.faircarry.check;
+
+import java.util.List;
+
+/**
+ * What an independent reading of trip and split says.
+ *
+ * @param findings everything found, gravest first
+ * @param hikers loads of every hiker, in the trip's order
+ * @param steps the steps of all hiker-mornings, from highest to lowest: the list that leximin compares
+ * @param excessThousandths sum over hiker-mornings of what passes the caps
+ * @param ownExcessThousandths the part of it that own kit alone already causes
+ */
+public record Verdict(
+    List<Finding> findings,
+    List<HikerLoads> hikers,
+    List<Long> steps,
+    long excessThousandths,
+    long ownExcessThousandths) {
+  public Verdict {
+    findings = List.copyOf(findings);
+    hikers = List.copyOf(hikers);
+    steps = List.copyOf(steps);
+  }
+
+  /** Whether everything is carried once and every hard rule holds. */
+  public boolean keepsRules() {
+    return findings.stream().noneMatch(f -> f.severity() == Severity.STOP && f.code().breaksSplit());
+  }
+
+  /** Whether a cap is passed on some morning. */
+  public boolean overCap() {
+    return excessThousandths > 0;
+  }
+}
