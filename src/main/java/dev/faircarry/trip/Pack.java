@@ -10,6 +10,19 @@ import java.util.Optional;
  *
  * @param volume room inside; without it there is room for anything
  * @param loadRating the most its maker allows in and including the pack
+ * @param labelMass what the maker claims, kept beside a mass read from a scale
  */
 public record Pack(
-    Mass mass, MassFrom massFrom, Optional<Volume> volume, Optional<Mass> loadRating, Optional<Cost> cost) {}
+    Mass mass,
+    MassFrom massFrom,
+    Optional<Volume> volume,
+    Optional<Mass> loadRating,
+    Optional<Cost> cost,
+    Optional<Mass> labelMass) {
+
+  /** A pack of one known mass. */
+  public Pack(
+      Mass mass, MassFrom massFrom, Optional<Volume> volume, Optional<Mass> loadRating, Optional<Cost> cost) {
+    this(mass, massFrom, volume, loadRating, cost, Optional.empty());
+  }
+}
