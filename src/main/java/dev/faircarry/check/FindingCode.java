@@ -29,7 +29,10 @@ public enum FindingCode {
     this.breaksSplit = breaksSplit;
   }
 
-  /** Whether a split with this finding is no split at all: something is missing or a hard rule is broken. */
+  /**
+   * Whether a split with this finding is no split at all: something is missing or a hard rule is
+   * broken.
+   */
   public boolean breaksSplit() {
     return breaksSplit;
   }

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param findings everything found, gravest first
  * @param hikers loads of every hiker, in the trip's order
- * @param steps the steps of all hiker-mornings, from highest to lowest: the list that leximin compares
+ * @param steps the steps of all hiker-mornings, from highest to lowest: the list that leximin
+ *     compares
  * @param excessThousandths sum over hiker-mornings of what passes the caps
  * @param ownExcessThousandths the part of it that own kit alone already causes
  */
@@ -25,7 +26,8 @@ public record Verdict(
 
   /** Whether everything is carried once and every hard rule holds. */
   public boolean keepsRules() {
-    return findings.stream().noneMatch(f -> f.severity() == Severity.STOP && f.code().breaksSplit());
+    return findings.stream()
+        .noneMatch(f -> f.severity() == Severity.STOP && f.code().breaksSplit());
   }
 
   /** Whether a cap is passed on some morning. */

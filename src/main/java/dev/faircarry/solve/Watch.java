@@ -2,7 +2,10 @@ package dev.faircarry.solve;
 
 import dev.faircarry.split.Progress;
 
-/** Whoever waits for a search: may end it, and is told how it goes. The search itself knows no clock. */
+/**
+ * Whoever waits for a search: may end it, and is told how it goes. The search itself knows no
+ * clock.
+ */
 public interface Watch {
   /** Whether to go on. */
   enum Signal {

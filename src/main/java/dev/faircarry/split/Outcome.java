@@ -12,9 +12,11 @@ public sealed interface Outcome {
    * The hard rules cannot all hold.
    *
    * @param conflict demands that cannot hold together, by name
-   * @param irreducible whether it is proved that they can hold as soon as any one of them is dropped
+   * @param irreducible whether it is proved that they can hold as soon as any one of them is
+   *     dropped
    */
-  record Impossible(List<Demand> conflict, boolean irreducible, long effortSteps) implements Outcome {
+  record Impossible(List<Demand> conflict, boolean irreducible, long effortSteps)
+      implements Outcome {
     public Impossible {
       conflict = List.copyOf(conflict);
     }

@@ -7,13 +7,14 @@ import java.util.OptionalLong;
  *
  * @param levels how many levels the list has: the hiker-mornings
  * @param provedLevels how many of them, from the highest, no split can improve
- * @param provedByBound how many of those, from the highest, follow from a bound that can be recomputed from the trip; the
- *     rest come from an exhausted search
- * @param boundSteps for the first unproved level: the step below which no split can bring it, the earlier levels being
- *     as reported; empty when all are proved
+ * @param provedByBound how many of those, from the highest, follow from a bound that can be
+ *     recomputed from the trip; the rest come from an exhausted search
+ * @param boundSteps for the first unproved level: the step below which no split can bring it, the
+ *     earlier levels being as reported; empty when all are proved
  * @param excessProved whether no split can exceed the caps by less
  * @param effortSteps search steps spent
- * @param cutByClock whether the safety clock, not the effort, ended the search; such an answer may differ between runs
+ * @param cutByClock whether the safety clock, not the effort, ended the search; such an answer may
+ *     differ between runs
  */
 public record Proof(
     int levels,
@@ -28,7 +29,8 @@ public record Proof(
       throw new IllegalArgumentException("0 <= provedByBound <= provedLevels <= levels");
     }
     if (boundSteps.isPresent() != (provedLevels < levels)) {
-      throw new IllegalArgumentException("a bound goes with the first unproved level and with nothing else");
+      throw new IllegalArgumentException(
+          "a bound goes with the first unproved level and with nothing else");
     }
   }
 

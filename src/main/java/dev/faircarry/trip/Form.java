@@ -45,8 +45,8 @@ public sealed interface Form {
     record Fixed(int count) implements Quantity {}
 
     /**
-     * So many for each person present on each day, so that the number follows the party. With {@code onDays} the people
-     * present on the first of those days are counted, once.
+     * So many for each person present on each day, so that the number follows the party. With
+     * {@code onDays} the people present on the first of those days are counted, once.
      */
     record PerPerson(int countPerDay) implements Quantity {}
   }

@@ -51,7 +51,19 @@ public record KitItem(
       Optional<Use.Evenly> use,
       Optional<Contains> contains) {
     this(
-        id, name, mass, massFrom, volume, cost, stow, worn, luxury, covers, use, contains, Optional.empty(),
+        id,
+        name,
+        mass,
+        massFrom,
+        volume,
+        cost,
+        stow,
+        worn,
+        luxury,
+        covers,
+        use,
+        contains,
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -1,6 +1,9 @@
 package dev.faircarry.trip;
 
-/** Every limit of a trip document, in one place; openapi/ states the same numbers and a test compares them. */
+/**
+ * Every limit of a trip document, in one place; openapi/ states the same numbers and a test
+ * compares them.
+ */
 public final class Limits {
   private Limits() {}
 

@@ -22,7 +22,11 @@ public record Pack(
 
   /** A pack of one known mass. */
   public Pack(
-      Mass mass, MassFrom massFrom, Optional<Volume> volume, Optional<Mass> loadRating, Optional<Cost> cost) {
+      Mass mass,
+      MassFrom massFrom,
+      Optional<Volume> volume,
+      Optional<Mass> loadRating,
+      Optional<Cost> cost) {
     this(mass, massFrom, volume, loadRating, cost, Optional.empty());
   }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * Names a shared item, or one part of it. In text: {@code "filter"}, {@code "shelter/fly"}.
  *
- * <p>In a rule an item's bare name stands for all its parts or units; in a split a piece of an item in parts is always
- * named with its part.
+ * <p>In a rule an item's bare name stands for all its parts or units; in a split a piece of an item
+ * in parts is always named with its part.
  */
 public record PieceRef(String item, Optional<String> part) implements Comparable<PieceRef> {
 

@@ -5,10 +5,12 @@ import dev.faircarry.unit.Fraction;
 /**
  * What the group calls fair.
  *
- * @param targetFraction target load as a fraction of body mass, for hikers who state none of their own
+ * @param targetFraction target load as a fraction of body mass, for hikers who state none of their
+ *     own
  * @param capFraction load that must not be passed, as a fraction of body mass, likewise
  * @param basis what of a load is made fair
- * @param grainThousandths the step in which target ratios are compared, in thousandths of the target load
+ * @param grainThousandths the step in which target ratios are compared, in thousandths of the
+ *     target load
  * @param minorsMayCarryFlameAndFuel true lifts the rule that keeps flame and fuel from minors
  */
 public record Policy(

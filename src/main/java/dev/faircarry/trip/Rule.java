@@ -2,7 +2,10 @@ package dev.faircarry.trip;
 
 import java.util.List;
 
-/** What must hold of every split. Each kind has one answer in {@link Cases}, so that a new kind cannot be forgotten. */
+/**
+ * What must hold of every split. Each kind has one answer in {@link Cases}, so that a new kind
+ * cannot be forgotten.
+ */
 public sealed interface Rule {
   /** Id of the rule in its trip. */
   String id();
@@ -45,8 +48,8 @@ public sealed interface Rule {
   }
 
   /**
-   * On every morning each named party with somebody present has at least so many complete items or unused units that
-   * cover the need, in own kit or shared pieces.
+   * On every morning each named party with somebody present has at least so many complete items or
+   * unused units that cover the need, in own kit or shared pieces.
    *
    * @param covers the need
    * @param parties names of parties; empty for all

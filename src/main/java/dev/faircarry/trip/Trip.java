@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The group, its days, its gear and its rules, as stated. Nothing here is judged; {@code dev.faircarry.check} lists what
- * is wrong with a trip.
+ * The group, its days, its gear and its rules, as stated. Nothing here is judged; {@code
+ * dev.faircarry.check} lists what is wrong with a trip.
  *
  * @param days how many days the trip has; day d runs from 1 to {@code days}
  * @param plan the rest of the trip around the split, if it is stated
@@ -27,7 +27,12 @@ public record Trip(
 
   /** A trip without a plan. */
   public Trip(
-      String name, int days, Policy policy, List<Hiker> hikers, List<SharedItem> shared, List<Rule> rules) {
+      String name,
+      int days,
+      Policy policy,
+      List<Hiker> hikers,
+      List<SharedItem> shared,
+      List<Rule> rules) {
     this(name, days, policy, hikers, shared, rules, Optional.empty());
   }
 }

@@ -23,6 +23,7 @@ public record Cost(String entered, long hundredths) {
     if (!AMOUNT.matcher(amount).matches()) {
       return new Parse.Unreadable<>(Parse.Fault.NOT_A_NUMBER);
     }
-    return new Parse.Read<>(new Cost(text, new java.math.BigDecimal(amount).movePointRight(2).longValueExact()));
+    return new Parse.Read<>(
+        new Cost(text, new java.math.BigDecimal(amount).movePointRight(2).longValueExact()));
   }
 }

@@ -4,10 +4,11 @@ import java.math.BigDecimal;
 import java.util.Map;
 
 /**
- * A distance or a height as somebody entered it, kept word for word, and its worth in whole millimetres.
+ * A distance or a height as somebody entered it, kept word for word, and its worth in whole
+ * millimetres.
  *
- * <p>Conversion factors are exact by definition: NIST Special Publication 811 (2008), appendix B: 1 ft = 0.3048 m, 1 mi
- * = 1609.344 m.
+ * <p>Conversion factors are exact by definition: NIST Special Publication 811 (2008), appendix B: 1
+ * ft = 0.3048 m, 1 mi = 1609.344 m.
  *
  * @param entered the text as it came, for example {@code "12.5 km"} or {@code "-30 m"}
  * @param millimeters its worth, rounded once, half up; negative for heights below the sea

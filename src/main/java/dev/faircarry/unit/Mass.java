@@ -6,8 +6,8 @@ import java.util.Map;
 /**
  * A mass as somebody entered it, kept word for word, and its worth in whole milligrams.
  *
- * <p>Conversion factors are exact by definition: NIST Special Publication 811 (2008), appendix B: 1 lb =
- * 453.592 37 g, 1 oz = 28.349 523 125 g.
+ * <p>Conversion factors are exact by definition: NIST Special Publication 811 (2008), appendix B: 1
+ * lb = 453.592 37 g, 1 oz = 28.349 523 125 g.
  *
  * @param entered the text as it came, for example {@code "1 lb 12 oz"}
  * @param milligrams its worth, rounded once, half up
@@ -35,7 +35,10 @@ public record Mass(String entered, long milligrams) {
     return new Parse.Read<>(new Mass(text, Rounding.halfUpToWhole(milligrams)));
   }
 
-  /** The largest mass that can be entered: one tonne. Sums of all pieces of a trip stay far inside a long. */
+  /**
+   * The largest mass that can be entered: one tonne. Sums of all pieces of a trip stay far inside a
+   * long.
+   */
   public static final long MAX_MILLIGRAMS = 1_000_000_000L;
 
   /** A mass the service itself states, in grams with the milligrams behind the point. */

@@ -18,13 +18,16 @@ public final class MassText {
 
   /** Kilograms with two decimals, rounded half up: {@code 12.35 kg}. */
   public static String kilograms(long milligrams) {
-    return BigDecimal.valueOf(milligrams, 6).setScale(2, RoundingMode.HALF_UP).toPlainString() + " kg";
+    return BigDecimal.valueOf(milligrams, 6).setScale(2, RoundingMode.HALF_UP).toPlainString()
+        + " kg";
   }
 
   /** Pounds and ounces to a tenth of an ounce, rounded half up once: {@code 27 lb 3.5 oz}. */
   public static String poundsAndOunces(long milligrams) {
     BigDecimal tenths =
-        BigDecimal.valueOf(milligrams).movePointRight(1).divide(MILLIGRAMS_PER_OUNCE, 0, RoundingMode.HALF_UP);
+        BigDecimal.valueOf(milligrams)
+            .movePointRight(1)
+            .divide(MILLIGRAMS_PER_OUNCE, 0, RoundingMode.HALF_UP);
     long all = tenths.longValueExact();
     String sign = all < 0 ? "-" : "";
     long size = Math.abs(all);

@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads "1 lb 12 oz" and its like: numbers, each with a unit, from the larger unit to the smaller. */
+/**
+ * Reads "1 lb 12 oz" and its like: numbers, each with a unit, from the larger unit to the smaller.
+ */
 final class QuantityText {
   static final int MAX_LENGTH = 40;
 
   private static final Pattern TERM =
-      Pattern.compile("\\s*(-?[0-9][0-9.,]*|-?\\.[0-9]+)\\s*(\\p{L}[\\p{L} ³]*?)?(?=\\s*(?:-?[.0-9]|$))");
+      Pattern.compile(
+          "\\s*(-?[0-9][0-9.,]*|-?\\.[0-9]+)\\s*(\\p{L}[\\p{L} ³]*?)?(?=\\s*(?:-?[.0-9]|$))");
   private static final Pattern PLAIN_NUMBER = Pattern.compile("[0-9]+(\\.[0-9]*)?|\\.[0-9]+");
   private static final int MAX_DIGITS = 15;
 
@@ -56,7 +59,8 @@ final class QuantityText {
       if (unit == null) {
         return new Parse.Unreadable<>(Fault.NO_UNIT);
       }
-      BigDecimal factor = factors.get(unit.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
+      BigDecimal factor =
+          factors.get(unit.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
       if (factor == null) {
         return new Parse.Unreadable<>(Fault.UNKNOWN_UNIT);
       }

@@ -7,7 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A temperature as somebody entered it, kept word for word, and its worth in thousandths of a degree Celsius.
+ * A temperature as somebody entered it, kept word for word, and its worth in thousandths of a
+ * degree Celsius.
  *
  * <p>NIST Special Publication 811 (2008), appendix B.8: t/°C = (t/°F - 32) / 1.8.
  *
@@ -19,7 +20,9 @@ public record Temperature(String entered, long millicelsius) {
       Pattern.compile("([-+\\u2212]?)([0-9]{1,4}(?:\\.[0-9]{1,3})?)\\s*(?:°\\s*)?([cCfF])");
   private static final long ABSOLUTE_ZERO_MILLICELSIUS = -273_150L;
 
-  /** Reads a temperature in degrees Celsius or Fahrenheit, the sign of the degree may be left out. */
+  /**
+   * Reads a temperature in degrees Celsius or Fahrenheit, the sign of the degree may be left out.
+   */
   public static Parse<Temperature> parse(String text) {
     String stripped = text.strip();
     if (stripped.isEmpty()) {

@@ -6,8 +6,8 @@ import java.util.Map;
 /**
  * A volume as somebody entered it, kept word for word, and its worth in whole millilitres.
  *
- * <p>Conversion factors are exact: NIST Special Publication 811 (2008), appendix B: 1 in = 2.54 cm, 1 US gallon =
- * 231 in³, 1 liquid quart = 1/4 gallon, 1 US fluid ounce = 1/128 gallon.
+ * <p>Conversion factors are exact: NIST Special Publication 811 (2008), appendix B: 1 in = 2.54 cm,
+ * 1 US gallon = 231 in³, 1 liquid quart = 1/4 gallon, 1 US fluid ounce = 1/128 gallon.
  *
  * @param entered the text as it came, for example {@code "45 L"}
  * @param milliliters its worth, rounded once, half up

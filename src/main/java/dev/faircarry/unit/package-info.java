@@ -1,4 +1,7 @@
-/** Masses, volumes, money and fractions: how they are read, kept exactly, rounded by name and printed. */
+/**
+ * Masses, volumes, money and fractions: how they are read, kept exactly, rounded by name and
+ * printed.
+ */
 @NullMarked
 package dev.faircarry.unit;
 

@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What the group eats. What is left empty takes the service's default, which the answer names with its source.
+ * What the group eats. What is left empty takes the service's default, which the answer names with
+ * its source.
  *
  * @param kcalPerPersonDay energy a person eats on a day
  * @param kcalPerGram energy density of what is not counted as meals; wins over {@code mix}

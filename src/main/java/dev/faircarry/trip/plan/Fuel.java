@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What the group boils and with what. What is left empty takes the service's default, which the answer names with its
- * source.
+ * What the group boils and with what. What is left empty takes the service's default, which the
+ * answer names with its source.
  *
  * @param kind fuel; gas by default
  * @param megajoulesPerKilogram lower heating value in place of the kind's
@@ -82,5 +82,10 @@ public record Fuel(
    * @param refillable whether it can be filled with less; a cartridge cannot
    */
   public record Container(
-      String id, String name, Mass fuel, Mass emptyMass, Optional<Volume> volume, boolean refillable) {}
+      String id,
+      String name,
+      Mass fuel,
+      Mass emptyMass,
+      Optional<Volume> volume,
+      boolean refillable) {}
 }

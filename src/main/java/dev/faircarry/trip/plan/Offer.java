@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param forHiker whose own kit it would join; empty for shared gear
  * @param covers what it meets, each
  * @param requires what must be there besides, each: poles to pitch it with
- * @param makesUnnecessary things of the trip, or other offers, that can stay when it is taken: {@code "asha/quilt"}
+ * @param makesUnnecessary things of the trip, or other offers, that can stay when it is taken:
+ *     {@code "asha/quilt"}
  */
 public record Offer(
     String id,

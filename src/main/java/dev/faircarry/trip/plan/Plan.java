@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The rest of the trip around the split. Nothing of it changes a split; quantities, reports and choices are worked out
- * from it on request.
+ * The rest of the trip around the split. Nothing of it changes a split; quantities, reports and
+ * choices are worked out from it on request.
  *
  * @param route the days on foot, at most one entry a day
  */
@@ -22,7 +22,13 @@ public record Plan(
 
   /** A plan that says nothing. */
   public static final Plan EMPTY =
-      new Plan(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      new Plan(
+          List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
   /** The route of a day, if it is stated. */
   public Optional<RouteDay> routeOn(int day) {

@@ -1,6 +1,8 @@
 package dev.faircarry.trip.plan;
 
-/** Every limit of a plan, in one place; openapi/ states the same numbers and a test compares them. */
+/**
+ * Every limit of a plan, in one place; openapi/ states the same numbers and a test compares them.
+ */
 public final class PlanLimits {
   private PlanLimits() {}
 

@@ -3,8 +3,8 @@ package dev.faircarry.trip.plan;
 import java.util.Locale;
 
 /**
- * What is walked on, with the terrain factor of Soule and Goldman (1972), J. Appl. Physiol. 32(5):706-708 (the table is
- * from memory).
+ * What is walked on, with the terrain factor of Soule and Goldman (1972), J. Appl. Physiol.
+ * 32(5):706-708 (the table is from memory).
  */
 public enum Surface {
   HARD_ROAD(1000),

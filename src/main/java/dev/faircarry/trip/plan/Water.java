@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * How the group drinks and where there is no water. What is left empty takes the service's default, which the answer
- * names with its source.
+ * How the group drinks and where there is no water. What is left empty takes the service's default,
+ * which the answer names with its source.
  *
  * @param perHour a person drinks on the way; wins over the temperature's habit
  * @param temperature of the air, from which a habit follows

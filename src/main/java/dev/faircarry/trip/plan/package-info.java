@@ -1,4 +1,7 @@
-/** What the group says about the rest of the trip: route, food, fuel, water, goals, and what could be taken. */
+/**
+ * What the group says about the rest of the trip: route, food, fuel, water, goals, and what could
+ * be taken.
+ */
 @NullMarked
 package dev.faircarry.trip.plan;
 

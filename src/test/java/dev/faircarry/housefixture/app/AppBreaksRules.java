@@ -1,0 +1,25 @@
+package dev.faircarry.housefixture.app;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.faircarry.housefixture.Wiring;
+import io.javalin.Javalin;
+import jakarta.servlet.Servlet;
+import java.sql.Connection;
+import javax.sql.DataSource;
+import org.chocosolver.solver.Model;
+import org.eclipse.jetty.server.Server;
+
+/** Looks up to the wiring, and takes every library from the package that owns it. */
+public final class AppBreaksRules {
+  Model model;
+  ObjectMapper mapper;
+  Javalin javalin;
+  Server server;
+  Servlet servlet;
+  Connection connection;
+  DataSource source;
+
+  void lookUp() {
+    Wiring.touch();
+  }
+}
