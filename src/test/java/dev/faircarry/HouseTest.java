@@ -68,10 +68,25 @@ class HouseTest {
     table.put("trip", Set.of("unit"));
     table.put("split", Set.of("trip", "unit"));
     table.put("check", Set.of("split", "trip", "unit"));
-    table.put("solve", Set.of("split", "trip", "unit"));
-    table.put("provision", Set.of("trip", "unit"));
+    table.put("choose", Set.of("trip", "unit"));
+    table.put("solve", Set.of("choose", "split", "trip", "unit"));
+    table.put("effort", Set.of("trip", "unit"));
+    table.put("provision", Set.of("effort", "trip", "unit"));
+    table.put("kit", Set.of("check", "effort", "split", "trip", "unit"));
     table.put("access", Set.of("split", "trip", "unit"));
-    table.put("app", Set.of("access", "provision", "solve", "check", "split", "trip", "unit"));
+    table.put(
+        "app",
+        Set.of(
+            "access",
+            "kit",
+            "provision",
+            "effort",
+            "choose",
+            "solve",
+            "check",
+            "split",
+            "trip",
+            "unit"));
     table.put("json", Set.of("app", "check", "split", "trip", "unit"));
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
     table.put("http", Set.of("app", "access", "json", "csv", "check"));

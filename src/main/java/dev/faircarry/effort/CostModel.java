@@ -5,8 +5,8 @@ import java.util.Locale;
 /** Published estimates of what walking with a load costs. */
 public enum CostModel {
   /**
-   * Load Carriage Decision Aid: the backpacking equation of 2022 for load and terrain with the grade term of the graded
-   * walking equation of 2019.
+   * Load Carriage Decision Aid: the backpacking equation of 2022 for load and terrain with the
+   * grade term of the graded walking equation of 2019.
    */
   LCDA(
       "LCDA: graded walking, Looney et al. (2019), Med. Sci. Sports Exerc. 51(9):1954-1960, with the load terms of Looney"
@@ -32,7 +32,10 @@ public enum CostModel {
       Double.POSITIVE_INFINITY,
       70);
 
-  /** Resting part of the LCDA backpacking equation; with 0.19 it makes the 1.44 W/kg of standing of the 2019 equation. */
+  /**
+   * Resting part of the LCDA backpacking equation; with 0.19 it makes the 1.44 W/kg of standing of
+   * the 2019 equation.
+   */
   public static final double LCDA_REST_WATTS_PER_KILOGRAM = 1.25;
 
   private static final double SANTEE_MAX_LOAD_KILOGRAMS = 27.2;
@@ -81,13 +84,18 @@ public enum CostModel {
   }
 
   /**
-   * Metabolic rate of walking, in watts for the whole walker, or why this model says nothing about it.
+   * Metabolic rate of walking, in watts for the whole walker, or why this model says nothing about
+   * it.
    *
    * @param gradePercent negative downhill
    * @param terrain factor of the surface, 1 for a hard road
    */
   public Rate rate(
-      double bodyKilograms, double loadKilograms, double metersPerSecond, double gradePercent, double terrain) {
+      double bodyKilograms,
+      double loadKilograms,
+      double metersPerSecond,
+      double gradePercent,
+      double terrain) {
     if (metersPerSecond < minMetersPerSecond || metersPerSecond > maxMetersPerSecond) {
       return new Rate.Refused(Rate.Reason.SPEED);
     }
@@ -121,17 +129,26 @@ public enum CostModel {
 
   /** LCDA backpacking equation (2022) with the grade term of 2019, in W per kg of body mass. */
   public static double lcdaBackpacking(
-      double restWattsPerKilogram, double loadOverBody, double metersPerSecond, double gradePercent, double terrain) {
+      double restWattsPerKilogram,
+      double loadOverBody,
+      double metersPerSecond,
+      double gradePercent,
+      double terrain) {
     double walking =
         1.78 * StrictMath.pow(metersPerSecond, 0.58)
             + 0.27 * StrictMath.pow(metersPerSecond, 4)
             + lcdaGrade(metersPerSecond, gradePercent);
-    return restWattsPerKilogram + (0.19 + terrain * walking) * (1 + 1.96 * StrictMath.pow(loadOverBody, 1.36));
+    return restWattsPerKilogram
+        + (0.19 + terrain * walking) * (1 + 1.96 * StrictMath.pow(loadOverBody, 1.36));
   }
 
   /** Pandolf's equation, less Santee's correction downhill, in watts. */
   public static double pandolfSantee(
-      double bodyKilograms, double loadKilograms, double metersPerSecond, double gradePercent, double terrain) {
+      double bodyKilograms,
+      double loadKilograms,
+      double metersPerSecond,
+      double gradePercent,
+      double terrain) {
     double all = bodyKilograms + loadKilograms;
     double ratio = loadKilograms / bodyKilograms;
     double squared = metersPerSecond * metersPerSecond;

@@ -14,16 +14,22 @@ import java.util.OptionalLong;
  * @param kilocalories metabolic cost of the walking, rest included, to the nearest kilocalorie
  * @param refused why there is no cost
  */
-public record DayEffort(int day, long minutes, OptionalLong kilocalories, Optional<Rate.Reason> refused) {
+public record DayEffort(
+    int day, long minutes, OptionalLong kilocalories, Optional<Rate.Reason> refused) {
   private static final double JOULES_PER_KILOCALORIE = 4184;
 
   /** Estimates the day for a walker who carries the load of its morning all day long. */
   public static DayEffort of(
-      RouteDay day, WalkingRule rule, CostModel model, OptionalLong bodyMilligrams, long loadMilligrams) {
+      RouteDay day,
+      WalkingRule rule,
+      CostModel model,
+      OptionalLong bodyMilligrams,
+      long loadMilligrams) {
     double hours = rule.hours(day);
     long minutes = whole(hours * 60);
     if (bodyMilligrams.isEmpty()) {
-      return new DayEffort(day.day(), minutes, OptionalLong.empty(), Optional.of(Rate.Reason.NO_BODY_MASS));
+      return new DayEffort(
+          day.day(), minutes, OptionalLong.empty(), Optional.of(Rate.Reason.NO_BODY_MASS));
     }
     double joules = 0;
     double meters = day.distance().millimeters() / 1e3;
@@ -38,20 +44,25 @@ public record DayEffort(int day, long minutes, OptionalLong kilocalories, Option
               100 * leg.grade(),
               day.surface().factorThousandths() / 1e3);
       if (rate instanceof Rate.Refused refusal) {
-        return new DayEffort(day.day(), minutes, OptionalLong.empty(), Optional.of(refusal.reason()));
+        return new DayEffort(
+            day.day(), minutes, OptionalLong.empty(), Optional.of(refusal.reason()));
       }
       joules += ((Rate.Watts) rate).watts() * legHours * 3600;
     }
     return new DayEffort(
-        day.day(), minutes, OptionalLong.of(whole(joules / JOULES_PER_KILOCALORIE)), Optional.empty());
+        day.day(),
+        minutes,
+        OptionalLong.of(whole(joules / JOULES_PER_KILOCALORIE)),
+        Optional.empty());
   }
 
   /**
-   * Tobler gives each leg its own speed; Naismith's rule and Langmuir's give one time for the day, which is shared out by
-   * what they ask for each leg: pace for its distance, and the climb's extra to the leg uphill, the descent's to the leg
-   * downhill.
+   * Tobler gives each leg its own speed; Naismith's rule and Langmuir's give one time for the day,
+   * which is shared out by what they ask for each leg: pace for its distance, and the climb's extra
+   * to the leg uphill, the descent's to the leg downhill.
    */
-  private static double legHours(RouteDay day, Leg leg, WalkingRule rule, double hours, double meters) {
+  private static double legHours(
+      RouteDay day, Leg leg, WalkingRule rule, double hours, double meters) {
     return leg.meters() < meters ? rule.hours(alone(day, leg)) : hours;
   }
 

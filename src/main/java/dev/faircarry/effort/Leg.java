@@ -13,9 +13,10 @@ import java.util.List;
 public record Leg(double meters, double grade) {
 
   /**
-   * Takes a day apart. Only the sums are known, so the day is taken to climb and to drop at one and the same grade,
-   * (climb + descent) / distance, each over its share of the distance; a day without either is one flat leg. A day that
-   * has level stretches is steeper elsewhere, so its cost is a little more than this says.
+   * Takes a day apart. Only the sums are known, so the day is taken to climb and to drop at one and
+   * the same grade, (climb + descent) / distance, each over its share of the distance; a day
+   * without either is one flat leg. A day that has level stretches is steeper elsewhere, so its
+   * cost is a little more than this says.
    */
   public static List<Leg> of(RouteDay day) {
     double meters = day.distance().millimeters() / 1000.0;

@@ -45,11 +45,11 @@ public enum WalkingRule {
   /**
    * Walking hours of a day, stops left out.
    *
-   * <p>Langmuir's gain downhill never takes more than half of Naismith's time here, so that a walk takes time whatever is
-   * stated.
+   * <p>Langmuir's gain downhill never takes more than half of Naismith's time here, so that a walk
+   * takes time whatever is stated.
    *
-   * <p>A stated pace on the flat takes the place of Naismith's 5 km/h, and scales Tobler's speed so that it is met on the
-   * flat.
+   * <p>A stated pace on the flat takes the place of Naismith's 5 km/h, and scales Tobler's speed so
+   * that it is met on the flat.
    */
   public double hours(RouteDay day) {
     return switch (this) {
@@ -59,8 +59,12 @@ public enum WalkingRule {
     };
   }
 
-  /** Naismith's rule as an equivalent distance: one unit of climb takes the time of {@code ratio} units on the flat. */
-  public static double equivalentDistanceHours(double km, double climbKm, double ratio, double kmPerHour) {
+  /**
+   * Naismith's rule as an equivalent distance: one unit of climb takes the time of {@code ratio}
+   * units on the flat.
+   */
+  public static double equivalentDistanceHours(
+      double km, double climbKm, double ratio, double kmPerHour) {
     return (km + ratio * climbKm) / kmPerHour;
   }
 
@@ -80,7 +84,10 @@ public enum WalkingRule {
         + day.climb().millimeters() / 1e3 / METERS_CLIMBED_PER_HOUR;
   }
 
-  /** The descent's steepness as stated; where nothing is stated, the day's mean grade decides for all of it. */
+  /**
+   * The descent's steepness as stated; where nothing is stated, the day's mean grade decides for
+   * all of it.
+   */
   private static double langmuir(RouteDay day) {
     double gentle = day.gentleDescent().map(l -> l.millimeters() / 1e3).orElse(0.0);
     double steep = day.steepDescent().map(l -> l.millimeters() / 1e3).orElse(0.0);
@@ -103,7 +110,8 @@ public enum WalkingRule {
     double pace = day.kmPerHour().map(k -> k.doubleValue() / toblerKmPerHour(0)).orElse(1.0);
     double hours = 0;
     for (Leg leg : Leg.of(day)) {
-      double kmPerHour = onPath ? toblerKmPerHour(leg.grade()) : toblerOffPathKmPerHour(leg.grade());
+      double kmPerHour =
+          onPath ? toblerKmPerHour(leg.grade()) : toblerOffPathKmPerHour(leg.grade());
       hours += leg.meters() / 1000 / (kmPerHour * pace);
     }
     return hours;

@@ -3,9 +3,10 @@ package dev.faircarry.provision;
 /**
  * At what temperature water boils at a height.
  *
- * <p>Air pressure from the International Standard Atmosphere (ISO 2533:1975; ICAO Doc 7488), heights taken as geopotential;
- * boiling temperature from equation 31 of the IAPWS Industrial Formulation 1997 (IAPWS R7-97(2012)). Weather moves the
- * pressure by a few per cent, the boiling point by under a degree.
+ * <p>Air pressure from the International Standard Atmosphere (ISO 2533:1975; ICAO Doc 7488),
+ * heights taken as geopotential; boiling temperature from equation 31 of the IAPWS Industrial
+ * Formulation 1997 (IAPWS R7-97(2012)). Weather moves the pressure by a few per cent, the boiling
+ * point by under a degree.
  */
 public final class BoilingPoint {
   private BoilingPoint() {}
@@ -45,14 +46,18 @@ public final class BoilingPoint {
    */
   public static double pressurePascal(double heightMeters) {
     if (!(heightMeters >= LOWEST_METERS && heightMeters <= TROPOPAUSE_METERS)) {
-      throw new IllegalArgumentException("the standard atmosphere's lowest layer runs from -2000 m to 11000 m");
+      throw new IllegalArgumentException(
+          "the standard atmosphere's lowest layer runs from -2000 m to 11000 m");
     }
     double kelvin = SEA_LEVEL_KELVIN - KELVIN_PER_METER * heightMeters;
     double exponent = GRAVITY / (GAS_CONSTANT_OF_AIR * KELVIN_PER_METER);
     return SEA_LEVEL_PASCAL * StrictMath.pow(kelvin / SEA_LEVEL_KELVIN, exponent);
   }
 
-  /** Saturation temperature of water, IAPWS-IF97 equation 31, in kelvin; valid from 611.213 Pa to 22.064 MPa. */
+  /**
+   * Saturation temperature of water, IAPWS-IF97 equation 31, in kelvin; valid from 611.213 Pa to
+   * 22.064 MPa.
+   */
   public static double saturationKelvin(double megapascal) {
     double beta = StrictMath.pow(megapascal, 0.25);
     double e = beta * beta + N[3] * beta + N[6];

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Which cartridges or bottles hold so much fuel with the least mass on the first morning, and of those with the fewest
- * containers; among equals the one named first in the plan. Worked out exactly in whole grams: what a container holds is
- * rounded down, what is needed up.
+ * Which cartridges or bottles hold so much fuel with the least mass on the first morning, and of
+ * those with the fewest containers; among equals the one named first in the plan. Worked out
+ * exactly in whole grams: what a container holds is rounded down, what is needed up.
  */
 final class ContainerChoice {
   /** The most fuel that is planned here: 200 kg. */
@@ -50,8 +50,12 @@ final class ContainerChoice {
     return container.fuel().milligrams() / 1000;
   }
 
-  /** A cartridge is carried full; what a bottle holds can be measured, so that only the bottle counts. */
+  /**
+   * A cartridge is carried full; what a bottle holds can be measured, so that only the bottle
+   * counts.
+   */
   private static long carriedMilligrams(Container container) {
-    return container.emptyMass().milligrams() + (container.refillable() ? 0 : container.fuel().milligrams());
+    return container.emptyMass().milligrams()
+        + (container.refillable() ? 0 : container.fuel().milligrams());
   }
 }

@@ -7,36 +7,45 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** What is taken when a plan says nothing, each with its source. Everything here can be stated in the plan instead. */
+/**
+ * What is taken when a plan says nothing, each with its source. Everything here can be stated in
+ * the plan instead.
+ */
 final class Defaults {
   private Defaults() {}
 
   static final int KCAL_PER_PERSON_DAY = 3000;
-  static final String KCAL_SOURCE = "common practice: 2,500 to 4,500 kcal for a day on foot with a pack";
+  static final String KCAL_SOURCE =
+      "common practice: 2,500 to 4,500 kcal for a day on foot with a pack";
 
   static final BigDecimal KCAL_PER_GRAM = new BigDecimal("4.4");
-  static final String KCAL_PER_GRAM_SOURCE = "common practice: mixed dry food, about 125 kcal to the ounce";
+  static final String KCAL_PER_GRAM_SOURCE =
+      "common practice: mixed dry food, about 125 kcal to the ounce";
 
   static final long PACKAGING_MILLIGRAMS = 40_000;
   static final String PACKAGING_SOURCE = "common practice: repacked dry food";
 
   static final BigDecimal BOILED_LITERS = new BigDecimal("1.5");
-  static final String BOILED_SOURCE = "common practice: two hot drinks, a breakfast and a dinner with boiling water";
+  static final String BOILED_SOURCE =
+      "common practice: two hot drinks, a breakfast and a dinner with boiling water";
 
   static final BigDecimal WATER_CELSIUS = new BigDecimal("10");
   static final String WATER_CELSIUS_SOURCE = "common practice: a cool stream";
 
   static final BigDecimal HEIGHT_METERS = BigDecimal.ZERO;
-  static final String HEIGHT_SOURCE = "no camp height is stated; at the sea water boils hottest, which asks for most fuel";
+  static final String HEIGHT_SOURCE =
+      "no camp height is stated; at the sea water boils hottest, which asks for most fuel";
 
   static final BigDecimal EFFICIENCY = new BigDecimal("0.5");
-  static final String EFFICIENCY_SOURCE = "common practice: 0.3 in wind to 0.7 with a windscreen and a heat exchanger";
+  static final String EFFICIENCY_SOURCE =
+      "common practice: 0.3 in wind to 0.7 with a windscreen and a heat exchanger";
 
   static final BigDecimal SPARE = new BigDecimal("0.15");
   static final String SPARE_SOURCE = "common practice: for wind, cold and a spilt pot";
 
   static final int SIMMER_WATTS = 300;
-  static final String SIMMER_SOURCE = "common practice: a lidded pot of two litres loses about as much as it simmers";
+  static final String SIMMER_SOURCE =
+      "common practice: a lidded pot of two litres loses about as much as it simmers";
 
   static final String WATER_HABIT_SOURCE =
       "common practice: 0.4 L an hour on the way below 15 °C, 0.5 L to 25 °C, 0.75 L to 30 °C, 1 L above";
@@ -44,7 +53,8 @@ final class Defaults {
   static final String AIR_SOURCE = "no temperature is stated";
 
   static final long CAMP_MILLILITERS = 3000;
-  static final String CAMP_SOURCE = "common practice: dinner, breakfast and drinking for a night without water";
+  static final String CAMP_SOURCE =
+      "common practice: dinner, breakfast and drinking for a night without water";
 
   static final long BOTTLE_MILLILITERS = 1000;
   static final String BOTTLE_SOURCE = "common practice: bottles of a litre";
@@ -65,7 +75,8 @@ final class Defaults {
   }
 
   static String heatingValueSource(Fuel.Kind kind) {
-    String table = "lower heating value: Moran and Shapiro, Fundamentals of Engineering Thermodynamics, table A-25";
+    String table =
+        "lower heating value: Moran and Shapiro, Fundamentals of Engineering Thermodynamics, table A-25";
     return switch (kind) {
       case GAS -> table + ", butane: the lower of the two gases in a cartridge";
       case BUTANE, PROPANE -> table;
@@ -95,7 +106,8 @@ final class Defaults {
 
   static final String CONTAINERS_SOURCE = "common practice: sizes in which it is commonly sold";
 
-  private static Fuel.Container container(String id, String name, int fuelGrams, int emptyGrams, boolean refillable) {
+  private static Fuel.Container container(
+      String id, String name, int fuelGrams, int emptyGrams, boolean refillable) {
     return new Fuel.Container(
         id, name, grams(fuelGrams), grams(emptyGrams), Optional.<Volume>empty(), refillable);
   }

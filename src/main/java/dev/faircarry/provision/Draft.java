@@ -13,16 +13,20 @@ final class Draft {
   private final List<Note> notes = new ArrayList<>();
 
   /** The stated amount, or the default, noted with its source either way. */
-  BigDecimal pick(String name, Optional<BigDecimal> given, BigDecimal otherwise, String unit, String source) {
+  BigDecimal pick(
+      String name, Optional<BigDecimal> given, BigDecimal otherwise, String unit, String source) {
     figures.add(
-        given.map(g -> Figure.given(name, g, unit)).orElseGet(() -> Figure.assumed(name, otherwise, unit, source)));
+        given
+            .map(g -> Figure.given(name, g, unit))
+            .orElseGet(() -> Figure.assumed(name, otherwise, unit, source)));
     return given.orElse(otherwise);
   }
 
   /** A step on the way, to three decimals. */
   void computed(String name, double amount, String unit, String source) {
     figures.add(
-        Figure.computed(name, BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_UP), unit, source));
+        Figure.computed(
+            name, BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_UP), unit, source));
   }
 
   void item(Provision.Item item) {

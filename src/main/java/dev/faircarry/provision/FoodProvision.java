@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Food: counted meals as they are, and the rest of each person's day as one ration. Both follow the party. */
+/**
+ * Food: counted meals as they are, and the rest of each person's day as one ration. Both follow the
+ * party.
+ */
 final class FoodProvision {
   private final Food food;
   private final Draft draft;
@@ -28,7 +31,13 @@ final class FoodProvision {
     for (Food.Meal meal : food.meals()) {
       draft.item(
           new Provision.Item(
-              counted(meal.id(), meal.name(), meal.perPersonDay(), meal.unitMass(), meal.unitVolume(), meal.leaves()),
+              counted(
+                  meal.id(),
+                  meal.name(),
+                  meal.perPersonDay(),
+                  meal.unitMass(),
+                  meal.unitVolume(),
+                  meal.leaves()),
               "%d for each person and day, as the plan counts them.".formatted(meal.perPersonDay()),
               true));
     }
@@ -71,11 +80,14 @@ final class FoodProvision {
     BigDecimal meals = BigDecimal.ZERO;
     for (Food.Meal meal : food.meals()) {
       BigDecimal unit =
-          meal.kcal().isPresent() ? BigDecimal.valueOf(meal.kcal().getAsInt()) : eatenGrams(meal).multiply(density);
+          meal.kcal().isPresent()
+              ? BigDecimal.valueOf(meal.kcal().getAsInt())
+              : eatenGrams(meal).multiply(density);
       meals = meals.add(unit.multiply(BigDecimal.valueOf(meal.perPersonDay())));
     }
     if (!food.meals().isEmpty()) {
-      draft.computed("kcalOfMeals", meals.doubleValue(), "kcal", "units per person and day x their energy");
+      draft.computed(
+          "kcalOfMeals", meals.doubleValue(), "kcal", "units per person and day x their energy");
     }
     BigDecimal rest = kcal.subtract(meals);
     return rest.signum() <= 0 ? BigDecimal.ZERO : rest.divide(density, 6, RoundingMode.HALF_UP);
@@ -92,7 +104,11 @@ final class FoodProvision {
       return density;
     }
     return draft.pick(
-        "kcalPerGram", food.kcalPerGram(), Defaults.KCAL_PER_GRAM, "kcal/g", Defaults.KCAL_PER_GRAM_SOURCE);
+        "kcalPerGram",
+        food.kcalPerGram(),
+        Defaults.KCAL_PER_GRAM,
+        "kcal/g",
+        Defaults.KCAL_PER_GRAM_SOURCE);
   }
 
   private void ration(BigDecimal restGrams) {
@@ -103,7 +119,11 @@ final class FoodProvision {
             grams(Defaults.PACKAGING_MILLIGRAMS),
             "g",
             Defaults.PACKAGING_SOURCE);
-    draft.computed("rationGrams", restGrams.doubleValue(), "g", "what is left for the day / its energy density");
+    draft.computed(
+        "rationGrams",
+        restGrams.doubleValue(),
+        "g",
+        "what is left for the day / its energy density");
     long eaten = restGrams.setScale(0, RoundingMode.UP).longValueExact() * 1000;
     long wrapping = packaging.movePointRight(3).longValueExact();
     draft.item(
@@ -121,7 +141,12 @@ final class FoodProvision {
   }
 
   private SharedItem counted(
-      String id, String name, int perDay, Mass unitMass, Optional<Volume> unitVolume, Optional<Mass> leaves) {
+      String id,
+      String name,
+      int perDay,
+      Mass unitMass,
+      Optional<Volume> unitVolume,
+      Optional<Mass> leaves) {
     return new SharedItem(
         Provision.ID_PREFIX + id,
         name,
@@ -139,7 +164,8 @@ final class FoodProvision {
             unitVolume,
             Stow.INSIDE,
             Optional.of(
-                new Use.UnitsPerDay(new Use.PerDay.FollowsParty(), leaves.orElse(Mass.ofMilligrams(0))))));
+                new Use.UnitsPerDay(
+                    new Use.PerDay.FollowsParty(), leaves.orElse(Mass.ofMilligrams(0))))));
   }
 
   private static BigDecimal eatenGrams(Food.Meal meal) {

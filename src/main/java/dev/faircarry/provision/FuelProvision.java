@@ -15,7 +15,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Fuel: heat for the water of every day at that day's camp, to grams, to whole cartridges or bottles. */
+/**
+ * Fuel: heat for the water of every day at that day's camp, to grams, to whole cartridges or
+ * bottles.
+ */
 final class FuelProvision {
   private final Fuel fuel;
   private final Plan plan;
@@ -47,11 +50,16 @@ final class FuelProvision {
             Defaults.EFFICIENCY_SOURCE);
     double kilojoules = heat();
     draft.computed(
-        "heatKilojoules", kilojoules, "kJ", "water: 4.186 kJ/(kg K), a litre a kilogram; every day at its camp's boiling point");
-    double needed = Heat.fuelGrams(kilojoules, heatingValue.doubleValue(), efficiency.doubleValue());
+        "heatKilojoules",
+        kilojoules,
+        "kJ",
+        "water: 4.186 kJ/(kg K), a litre a kilogram; every day at its camp's boiling point");
+    double needed =
+        Heat.fuelGrams(kilojoules, heatingValue.doubleValue(), efficiency.doubleValue());
     draft.computed("fuelGrams", needed, "g", "heat / (heating value x efficiency)");
     BigDecimal spare =
-        draft.pick("spare", fuel.spare().map(f -> f.entered()), Defaults.SPARE, "", Defaults.SPARE_SOURCE);
+        draft.pick(
+            "spare", fuel.spare().map(f -> f.entered()), Defaults.SPARE, "", Defaults.SPARE_SOURCE);
     double withSpare = needed * (1 + spare.doubleValue());
     draft.computed("fuelGramsWithSpare", withSpare, "g", "fuel x (1 + spare)");
     fill(kind, needed, withSpare);
@@ -80,7 +88,12 @@ final class FuelProvision {
     double snowShare = fuel.snow().map(s -> s.share().entered().doubleValue()).orElse(0.0);
     double snowCelsius = fuel.snow().map(s -> s.temperature().millicelsius() / 1e3).orElse(0.0);
     if (fuel.snow().isPresent()) {
-      draft.pick("snow.share", Optional.of(fuel.snow().orElseThrow().share().entered()), BigDecimal.ZERO, "", "");
+      draft.pick(
+          "snow.share",
+          Optional.of(fuel.snow().orElseThrow().share().entered()),
+          BigDecimal.ZERO,
+          "",
+          "");
       draft.computed(
           "meltingKilojoulesPerLiter",
           Heat.meltSnow(1, snowCelsius, 0),
@@ -141,7 +154,9 @@ final class FuelProvision {
     long neededGrams = (long) Math.ceil(withSpare);
     if (neededGrams <= 0) {
       draft.note(
-          Note.Code.NO_FUEL_NEEDED, "Nothing is heated, so no fuel is needed.", "State what is boiled if that is not meant.");
+          Note.Code.NO_FUEL_NEEDED,
+          "Nothing is heated, so no fuel is needed.",
+          "State what is boiled if that is not meant.");
       return;
     }
     if (neededGrams > ContainerChoice.MAX_GRAMS) {
@@ -152,7 +167,8 @@ final class FuelProvision {
           "Check litres per person and day, efficiency and heating value; plan a long trip in parts.");
       return;
     }
-    List<Fuel.Container> containers = fuel.containers().isEmpty() ? Defaults.containers(kind) : fuel.containers();
+    List<Fuel.Container> containers =
+        fuel.containers().isEmpty() ? Defaults.containers(kind) : fuel.containers();
     int[] counts = ContainerChoice.choose(containers, neededGrams);
     long capacity = 0;
     for (int i = 0; i < counts.length; i++) {
@@ -164,13 +180,22 @@ final class FuelProvision {
       }
     }
     if (fuel.containers().isEmpty()) {
-      draft.pick("containers", Optional.empty(), BigDecimal.valueOf(containers.size()), "sizes", Defaults.CONTAINERS_SOURCE);
+      draft.pick(
+          "containers",
+          Optional.empty(),
+          BigDecimal.valueOf(containers.size()),
+          "sizes",
+          Defaults.CONTAINERS_SOURCE);
     }
   }
 
   /** Every container gives its share of what is needed; what it keeps beyond that is the spare. */
   private Provision.Item item(
-      Fuel.Container container, int count, long capacityMilligrams, double neededGrams, double withSpareGrams) {
+      Fuel.Container container,
+      int count,
+      long capacityMilligrams,
+      double neededGrams,
+      double withSpareGrams) {
     double share = (double) container.fuel().milligrams() / capacityMilligrams;
     long filled =
         container.refillable()
@@ -195,10 +220,13 @@ final class FuelProvision {
                 MassFrom.LABEL,
                 container.volume(),
                 Stow.INSIDE,
-                Optional.of(new Use.Evenly(Mass.ofMilligrams(container.emptyMass().milligrams() + spare)))));
+                Optional.of(
+                    new Use.Evenly(
+                        Mass.ofMilligrams(container.emptyMass().milligrams() + spare)))));
     String reason =
         "%d with %s g of fuel in each; %s g of it is spare, and each weighs %s g empty."
-            .formatted(count, grams(filled), grams(spare), grams(container.emptyMass().milligrams()));
+            .formatted(
+                count, grams(filled), grams(spare), grams(container.emptyMass().milligrams()));
     return new Provision.Item(item, reason, false);
   }
 

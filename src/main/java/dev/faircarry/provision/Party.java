@@ -14,7 +14,8 @@ final class Party {
     int[] people = new int[trip.days() + 1];
     for (int day = 1; day <= trip.days(); day++) {
       int today = day;
-      people[day] = (int) trip.hikers().stream().filter(h -> today <= h.lastDay(trip.days())).count();
+      people[day] =
+          (int) trip.hikers().stream().filter(h -> today <= h.lastDay(trip.days())).count();
     }
     return new Party(people);
   }

@@ -13,7 +13,9 @@ import java.util.List;
  */
 public record Provision(List<Item> items, List<Figure> figures, List<Note> notes) {
 
-  /** Ids of provisioned items begin with this, so that asking again replaces them and nothing else. */
+  /**
+   * Ids of provisioned items begin with this, so that asking again replaces them and nothing else.
+   */
   public static final String ID_PREFIX = "plan-";
 
   public Provision {
@@ -26,7 +28,8 @@ public record Provision(List<Item> items, List<Figure> figures, List<Note> notes
    * One provisioned item.
    *
    * @param reason how its quantity came about, in one sentence
-   * @param followsParty whether its quantity follows the party by itself; if not, ask again when somebody drops out
+   * @param followsParty whether its quantity follows the party by itself; if not, ask again when
+   *     somebody drops out
    */
   public record Item(SharedItem item, String reason, boolean followsParty) {}
 

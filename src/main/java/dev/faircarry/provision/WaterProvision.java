@@ -18,9 +18,9 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /**
- * Water between sources: on each day with a stretch, what a person needs on the longest of that day's stretches, in units
- * of at most a bottle, there on that day's morning. Bottles are filled again at every source, so stretches of one day do
- * not add up.
+ * Water between sources: on each day with a stretch, what a person needs on the longest of that
+ * day's stretches, in units of at most a bottle, there on that day's morning. Bottles are filled
+ * again at every source, so stretches of one day do not add up.
  */
 final class WaterProvision {
   private static final int MILLIGRAMS_PER_MILLILITER = 1000;
@@ -83,7 +83,10 @@ final class WaterProvision {
     long units = Rounding.up(milliliters, bottle);
     long unit = Rounding.up(milliliters, units);
     draft.computed(
-        "waterPerPerson, day " + day, milliliters, "mL", "walking time x water an hour, and the night if it is dry");
+        "waterPerPerson, day " + day,
+        (double) milliliters,
+        "mL",
+        "walking time x water an hour, and the night if it is dry");
     draft.item(
         new Provision.Item(
             new SharedItem(
@@ -121,7 +124,8 @@ final class WaterProvision {
             .longValueExact();
     draft.note(
         Note.Code.BOTTLES_MISSING,
-        "The driest day needs %d more bottles of %d mL than the group has.".formatted(missing, bottle),
+        "The driest day needs %d more bottles of %d mL than the group has."
+            .formatted(missing, bottle),
         "Bring them: they are among the items, empty, as base weight.");
     draft.item(
         new Provision.Item(
@@ -172,7 +176,9 @@ final class WaterProvision {
               Defaults.AIR_SOURCE);
       habit = BigDecimal.valueOf(habitMilliliters(celsius.doubleValue()));
     }
-    return draft.pick("perHour", stated, habit, "mL/h", Defaults.WATER_HABIT_SOURCE).longValueExact();
+    return draft
+        .pick("perHour", stated, habit, "mL/h", Defaults.WATER_HABIT_SOURCE)
+        .longValueExact();
   }
 
   /** What a person drinks in an hour on the way, by the temperature of the air. Common practice. */
@@ -194,11 +200,15 @@ final class WaterProvision {
     double minutes = route.map(r -> WalkingRule.NAISMITH_LANGMUIR.hours(r) * 60).orElse(0.0);
     if (route.isPresent()) {
       draft.computed(
-          "walkingMinutes, day " + stretch.day(), minutes, "min", WalkingRule.NAISMITH_LANGMUIR.source());
+          "walkingMinutes, day " + stretch.day(),
+          minutes,
+          "min",
+          WalkingRule.NAISMITH_LANGMUIR.source());
     } else {
       draft.note(
           Note.Code.WALKING_TIME_ASSUMED,
-          "Day %d has a stretch of no stated length and no route: only the night is counted.".formatted(stretch.day()),
+          "Day %d has a stretch of no stated length and no route: only the night is counted."
+              .formatted(stretch.day()),
           "State walkingMinutes for the stretch, or the route of the day.");
     }
     return (long) Math.ceil(minutes);

@@ -1,4 +1,7 @@
-/** Food, fuel and water by the day, from people, days, height and habits; every figure says where it comes from. */
+/**
+ * Food, fuel and water by the day, from people, days, height and habits; every figure says where it
+ * comes from.
+ */
 @NullMarked
 package dev.faircarry.provision;
 
