@@ -13,6 +13,9 @@ public record Cost(String entered, long hundredths) {
 
   /** Reads a plain amount such as {@code "180"} or {@code "180.50"}. */
   public static Parse<Cost> parse(String text) {
+    if (text.length() > QuantityText.MAX_LENGTH) {
+      return new Parse.Unreadable<>(Parse.Fault.TOO_LONG);
+    }
     String amount = text.strip();
     if (amount.isEmpty()) {
       return new Parse.Unreadable<>(Parse.Fault.EMPTY);

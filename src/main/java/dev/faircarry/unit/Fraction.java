@@ -21,7 +21,7 @@ public record Fraction(BigDecimal entered) {
     if (number.signum() < 0) {
       return new Parse.Unreadable<>(Parse.Fault.NEGATIVE);
     }
-    if (number.precision() - number.scale() > DECIMALS) {
+    if ((long) number.precision() - number.scale() > DECIMALS) {
       return new Parse.Unreadable<>(Parse.Fault.TOO_LARGE);
     }
     if (number.scale() > 2 * MAX_SCALE || number.stripTrailingZeros().scale() > DECIMALS) {

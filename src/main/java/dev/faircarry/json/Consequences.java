@@ -1,0 +1,71 @@
+package dev.faircarry.json;
+
+import dev.faircarry.check.Issue;
+import dev.faircarry.check.Issues;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Leaves out issues that only follow from others: where a value could not be read a stand-in was
+ * put, and what is wrong with a stand-in is nobody's fault.
+ */
+final class Consequences {
+  private static final String HIKERS = "/hikers(/[0-9]+";
+  private static final String SHARED = "/shared(/[0-9]+";
+
+  private static final Pattern DAYS = Pattern.compile("/days");
+  private static final Pattern HIKER_IDS = Pattern.compile(HIKERS + "(/id)?)?");
+  private static final Pattern PARTIES = Pattern.compile(HIKERS + "(/party)?)?");
+  private static final Pattern PRESENCE =
+      Pattern.compile("/days|" + HIKERS + "(/leavesAfterDay)?)?");
+  private static final Pattern PIECES = Pattern.compile(SHARED + "(/id|/parts(/[0-9]+(/id)?)?)?)?");
+  private static final Pattern CONTAINERS =
+      Pattern.compile(HIKERS + "(/kit(/[0-9]+(/contains.*)?)?)?)?|" + SHARED + "(/contains.*)?)?");
+
+  private final Set<String> places;
+
+  private Consequences(Set<String> places) {
+    this.places = places;
+  }
+
+  /** What is left of {@code issues} once those are gone that follow from {@code earlier} ones. */
+  static List<Issue> dropped(List<Issue> issues, Issues earlier) {
+    Consequences consequences = new Consequences(earlier.pointers());
+    List<Issue> left = new ArrayList<>();
+    for (Issue issue : issues) {
+      if (!consequences.follows(issue)) {
+        left.add(issue);
+      }
+    }
+    return left;
+  }
+
+  private boolean follows(Issue issue) {
+    return places.contains(issue.pointer()) || cause(issue).filter(this::anyPlace).isPresent();
+  }
+
+  private boolean anyPlace(Pattern pattern) {
+    return places.stream().anyMatch(place -> pattern.matcher(place).matches());
+  }
+
+  private static String listOf(Issue entry) {
+    return entry.pointer().substring(0, entry.pointer().lastIndexOf('/'));
+  }
+
+  private static Optional<Pattern> cause(Issue issue) {
+    return switch (issue.code()) {
+      case NO_SUCH_DAY, WRONG_LENGTH -> Optional.of(DAYS);
+      case NOBODY_PRESENT, TOO_MANY_PIECES -> Optional.of(PRESENCE);
+      case UNKNOWN_HIKER -> Optional.of(HIKER_IDS);
+      case UNKNOWN_PARTY -> Optional.of(PARTIES);
+      case UNKNOWN_PIECE -> Optional.of(PIECES);
+      case NO_CONTAINER -> Optional.of(CONTAINERS);
+      case DAYS_NOT_RISING ->
+          Optional.of(Pattern.compile(Pattern.quote(listOf(issue)) + "/[0-9]+"));
+      default -> Optional.empty();
+    };
+  }
+}
