@@ -1,0 +1,260 @@
+package dev.faircarry.solve;
+
+import java.util.List;
+
+/**
+ * Local search by moves and exchanges of blocks: late acceptance (Burke and Bykov 2017), which
+ * takes a change that is no worse than the state some tries ago. Only integers, only changes that
+ * keep all hard rules.
+ */
+final class Exchange {
+  /** A thousandth over a cap costs more than any step. */
+  private static final long PER_EXCESS = 1L << 38;
+
+  private final State state;
+  private final Model m;
+  private final Dice dice;
+  private final Effort effort;
+  private final int[][] blocksOf;
+  private final int[] countOf;
+  private final int[] placeOf;
+  private Weights weights = Weights.quadratic(0);
+  private long cost;
+  private int[][] bestRoutes;
+  private Value best;
+
+  /** How good a split is: excess first, then its list. */
+  record Value(long excess, int[] list) {
+    static Value of(State state) {
+      return new Value(state.totalExcess, state.list());
+    }
+
+    boolean betterThan(Value other) {
+      return excess != other.excess ? excess < other.excess : Steps.compare(list, other.list) < 0;
+    }
+  }
+
+  Exchange(State state, Dice dice, Effort effort) {
+    this.state = state;
+    this.m = state.m;
+    this.dice = dice;
+    this.effort = effort;
+    blocksOf = new int[m.hikers][m.blocks.size()];
+    countOf = new int[m.hikers];
+    placeOf = new int[m.blocks.size()];
+    best = Value.of(state);
+    bestRoutes = state.routes();
+  }
+
+  /**
+   * Searches with these weights for so many tries, then goes back to the best split seen by
+   * anybody's count.
+   */
+  void run(Weights weights, int memory, long tries) {
+    if (m.blocks.isEmpty() || m.hikers < 2) {
+      return;
+    }
+    this.weights = weights;
+    index();
+    cost = total();
+    long[] late = new long[memory];
+    java.util.Arrays.fill(late, cost);
+    long bestCost = cost;
+    int worst = worstHiker();
+    for (long t = 0; t < tries; t++) {
+      if ((t & 15) == 0) {
+        if (effort.spend(16)) {
+          break;
+        }
+        worst = worstHiker();
+      }
+      int slot = (int) (t % memory);
+      long limit = Math.max(late[slot], cost);
+      boolean changed = m.stages == 1 ? tryPlain(worst, limit) : tryStaged(limit);
+      if (changed && cost < bestCost) {
+        bestCost = cost;
+        remember();
+      }
+      late[slot] = cost;
+    }
+    remember();
+    state.restore(bestRoutes);
+  }
+
+  private void remember() {
+    Value now = Value.of(state);
+    if (now.betterThan(best)) {
+      best = now;
+      bestRoutes = state.routes();
+    }
+  }
+
+  private void index() {
+    java.util.Arrays.fill(countOf, 0);
+    for (int b = 0; b < placeOf.length; b++) {
+      enlist(b, state.holder[b][0]);
+    }
+  }
+
+  private void enlist(int block, int hiker) {
+    placeOf[block] = countOf[hiker];
+    blocksOf[hiker][countOf[hiker]++] = block;
+  }
+
+  private void delist(int block, int hiker) {
+    int last = blocksOf[hiker][--countOf[hiker]];
+    blocksOf[hiker][placeOf[block]] = last;
+    placeOf[last] = placeOf[block];
+  }
+
+  private long total() {
+    long sum = state.totalExcess * PER_EXCESS;
+    for (int s : state.step) {
+      sum += s < 0 ? 0 : weights.of(s);
+    }
+    return sum;
+  }
+
+  private int worstHiker() {
+    int worst = 0;
+    int at = -1;
+    for (int cell = 0; cell < state.step.length; cell++) {
+      int hiker = cell / m.days;
+      if (state.step[cell] > at && countOf[hiker] > 0) {
+        at = state.step[cell];
+        worst = hiker;
+      }
+    }
+    return worst;
+  }
+
+  /** A move or an exchange between two hikers who both stay to the end. */
+  private boolean tryPlain(int worst, long limit) {
+    int one;
+    if (dice.below(3) == 0 && countOf[worst] > 0) {
+      one = blocksOf[worst][dice.below(countOf[worst])];
+    } else {
+      one = dice.below(placeOf.length);
+    }
+    int from = state.holder[one][0];
+    boolean[] mayHold = m.blocks.get(one).allowed()[0];
+    if (dice.below(4) == 0) {
+      int to = dice.below(m.hikers);
+      return to != from && mayHold[to] && change(one, from, -1, to, limit);
+    }
+    int other = dice.below(placeOf.length);
+    int to = state.holder[other][0];
+    if (to == from
+        || !mayHold[to]
+        || !m.blocks.get(other).allowed()[0][from]
+        || m.blocks.get(one).symmetryClass() == m.blocks.get(other).symmetryClass()) {
+      return false;
+    }
+    return change(one, from, other, to, limit);
+  }
+
+  /**
+   * Gives {@code one} to {@code to}, and {@code other}, if there is one, back; keeps it only within
+   * the limit.
+   */
+  private boolean change(int one, int from, int other, int to, long limit) {
+    long[] given = m.blocks.get(one).massSince()[0];
+    long[] back = other < 0 ? new long[m.days] : m.blocks.get(other).massSince()[0];
+    long delta = 0;
+    for (int d = 0; d < m.days; d++) {
+      long moved = given[d] - back[d];
+      if (moved != 0) {
+        delta += weighed(from, d, -moved) + weighed(to, d, moved);
+      }
+    }
+    if (cost + delta > limit) {
+      return false;
+    }
+    state.take(one);
+    if (other >= 0) {
+      state.take(other);
+      state.put(other, from);
+    }
+    state.put(one, to);
+    if (state.broken() > 0) {
+      state.take(one);
+      if (other >= 0) {
+        state.take(other);
+        state.put(other, to);
+      }
+      state.put(one, from);
+      return false;
+    }
+    delist(one, from);
+    enlist(one, to);
+    if (other >= 0) {
+      delist(other, to);
+      enlist(other, from);
+    }
+    cost += delta;
+    return true;
+  }
+
+  private long weighed(int hiker, int d, long moved) {
+    int cell = hiker * m.days + d;
+    long shared = state.shared[cell] + moved;
+    long delta = weights.of(m.step(hiker, d, shared)) - weights.of(state.step[cell]);
+    if (state.excess[cell] > 0 || shared + m.ownLoad[hiker][d] > m.capMilligrams[hiker]) {
+      delta += (m.excess(hiker, d, shared) - state.excess[cell]) * PER_EXCESS;
+    }
+    return delta;
+  }
+
+  /** A change of one block's route, or an exchange of two, on trips with leavers. */
+  private boolean tryStaged(long limit) {
+    int one = dice.below(placeOf.length);
+    int[] before = state.holder[one].clone();
+    int other = -1;
+    int[] othersBefore = before;
+    int[] route;
+    if (dice.below(2) == 0) {
+      other = dice.below(placeOf.length);
+      othersBefore = state.holder[other].clone();
+      if (other == one
+          || !Walk.valid(m, m.blocks.get(one), othersBefore)
+          || !Walk.valid(m, m.blocks.get(other), before)) {
+        return false;
+      }
+      route = othersBefore;
+    } else {
+      route = freshRoute(one, before);
+      if (route.length == 0) {
+        return false;
+      }
+    }
+    state.take(one);
+    if (other >= 0) {
+      state.take(other);
+      state.put(other, before);
+    }
+    state.put(one, route);
+    long now = state.broken() > 0 ? Long.MAX_VALUE : total();
+    effort.spend(2);
+    if (now <= limit) {
+      cost = now;
+      return true;
+    }
+    state.take(one);
+    if (other >= 0) {
+      state.take(other);
+      state.put(other, othersBefore);
+    }
+    state.put(one, before);
+    return false;
+  }
+
+  private int[] freshRoute(int index, int[] before) {
+    Block block = m.blocks.get(index);
+    int first = before[0];
+    if (dice.below(3) != 0) {
+      List<Integer> who = Routes.holders(m, block, 0);
+      first = who.get(dice.below(who.size()));
+    }
+    return Routes.from(m, block, first, (b, s, c) -> c.get(dice.below(c.size())));
+  }
+}

@@ -1,0 +1,197 @@
+package dev.faircarry.solve;
+
+import java.util.Arrays;
+
+/**
+ * Makes a split fairer by dividing anew, exactly, what a few hikers hold together; for trips where
+ * nobody leaves early.
+ *
+ * <p>Slack that is spread over many hikers helps nobody, so groups without enough of it are divided
+ * so that one hiker keeps it all; such hikers then meet in the next group.
+ */
+final class Polish {
+  private static final int MOST_HIKERS = 6;
+  private static final int BUNDLES = 6000;
+  private static final long STEPS_PER_GROUP = 30_000;
+
+  private final State state;
+  private final Model m;
+  private final Dice dice;
+  private final Effort effort;
+
+  Polish(State state, Dice dice, Effort effort) {
+    this.state = state;
+    this.m = state.m;
+    this.dice = dice;
+    this.effort = effort;
+  }
+
+  /**
+   * Tries to lower the last of the mornings at a step, letting mornings below it rise to less than
+   * it.
+   *
+   * @return whether the state's list got fairer
+   */
+  boolean lower(int step, long stepLimit) {
+    long until = effort.spent() + stepLimit;
+    int fruitless = 0;
+    while (effort.spent() < until && !effort.over() && fruitless < 60) {
+      int[] group = group(step, fruitless);
+      if (group.length < 2) {
+        return false;
+      }
+      effort.spend(8);
+      if (improve(group, step)) {
+        return true;
+      }
+      gather(step);
+      fruitless++;
+    }
+    return false;
+  }
+
+  private boolean improve(int[] group, int step) {
+    int[] list = GroupSearch.list(state, group);
+    int at = lastAt(list, step);
+    if (at < 0) {
+      return false;
+    }
+    GroupSearch search = new GroupSearch(state, group, BUNDLES, effort);
+    if (!search.listable()) {
+      return false;
+    }
+    Wish wish = new Wish(Steps.fairerAt(list, at), GroupSearch.excess(state, group));
+    return search.search(wish, STEPS_PER_GROUP) == GroupSearch.Result.FOUND;
+  }
+
+  private static int lastAt(int[] list, int step) {
+    for (int k = list.length - 1; k >= 0; k--) {
+      if (list[k] == step) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** Divides a random group anew so that one of them keeps most of its slack. */
+  private void gather(int step) {
+    int[] group = random();
+    if (group.length < 2) {
+      return;
+    }
+    int[] list = GroupSearch.list(state, group);
+    long slack = 0;
+    for (int i : group) {
+      slack += Math.max(0, slack(i, Math.max(step - 1, worst(i))));
+    }
+    if (slack <= 0) {
+      return;
+    }
+    GroupSearch search = new GroupSearch(state, group, BUNDLES / 2, effort);
+    if (!search.listable()) {
+      return;
+    }
+    int[] wanted = list.clone();
+    for (int k = 0; k < wanted.length; k++) {
+      wanted[k] = Math.max(wanted[k], step - 1);
+    }
+    int keeper = dice.below(group.length);
+    long free = slack * (3 + dice.below(5)) / 8;
+    search.search(
+        new Wish(wanted, GroupSearch.excess(state, group), keeper, free), STEPS_PER_GROUP);
+  }
+
+  private int worst(int hiker) {
+    int worst = 0;
+    for (int d = 0; d < m.days; d++) {
+      worst = Math.max(worst, state.step[hiker * m.days + d]);
+    }
+    return worst;
+  }
+
+  /** Milligrams a hiker could still take on every morning without passing a step. */
+  private long slack(int hiker, int step) {
+    long least = Long.MAX_VALUE;
+    for (int d = 0; d < m.days; d++) {
+      least = Math.min(least, m.capacity(hiker, d, step) - state.shared[hiker * m.days + d]);
+    }
+    return least;
+  }
+
+  /** One hiker at the step and those who could take most, a few of them by chance. */
+  private int[] group(int step, int round) {
+    int at = -1;
+    int seen = 0;
+    for (int i = 0; i < m.hikers; i++) {
+      if (movable(i) && worst(i) == step && dice.below(++seen) == 0) {
+        at = i;
+      }
+    }
+    if (at < 0) {
+      at = anyMorningAt(step);
+    }
+    if (at < 0) {
+      return new int[0];
+    }
+    int first = at;
+    long[] keys = new long[m.hikers];
+    for (int i = 0; i < m.hikers; i++) {
+      long slack = slack(i, Math.max(step - 1, Math.min(step, worst(i))));
+      long blur = round == 0 ? 1 : 1 + dice.below(1 + Math.min(round, 8));
+      long key = i == first ? Long.MAX_VALUE >> 8 : slack / blur;
+      keys[i] = (key << 7) | i;
+    }
+    Arrays.sort(keys);
+    int[] order = new int[m.hikers];
+    for (int k = 0; k < order.length; k++) {
+      order[k] = (int) (keys[order.length - 1 - k] & 127);
+    }
+    return fill(order);
+  }
+
+  private int anyMorningAt(int step) {
+    for (int cell = 0; cell < state.step.length; cell++) {
+      if (state.step[cell] == step && movable(cell / m.days)) {
+        return cell / m.days;
+      }
+    }
+    return -1;
+  }
+
+  private boolean movable(int hiker) {
+    for (int[] route : state.holder) {
+      if (route[0] == hiker) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private int[] random() {
+    int[] order = new int[m.hikers];
+    Arrays.setAll(order, i -> i);
+    dice.shuffle(order);
+    return fill(order);
+  }
+
+  /** The first hikers of an order whose blocks can be listed together. */
+  private int[] fill(int[] order) {
+    int[] count = new int[m.hikers];
+    for (int[] route : state.holder) {
+      count[route[0]]++;
+    }
+    int size = 0;
+    int blocks = 0;
+    int[] group = new int[MOST_HIKERS];
+    for (int i : order) {
+      if (size == MOST_HIKERS) {
+        break;
+      }
+      if (size < 2 || blocks + count[i] <= 30) {
+        group[size++] = i;
+        blocks += count[i];
+      }
+    }
+    return Arrays.copyOf(group, size);
+  }
+}

@@ -1,0 +1,310 @@
+package dev.faircarry.solve;
+
+import java.util.Arrays;
+
+/**
+ * Who holds what, stage by stage, with every sum the rules need kept up to date as blocks are put
+ * and taken.
+ *
+ * <p>Broken hard rules are counted in three kinds: those that putting more blocks never mends,
+ * contents without a fitting container, and what parties lack.
+ */
+final class State {
+  static final int NOBODY = -1;
+
+  final Model m;
+
+  /**
+   * Holder by block and stage; {@link #NOBODY} for a block not put, and in stages after its last
+   * holder left.
+   */
+  final int[][] holder;
+
+  /** Shared milligrams by morning. */
+  final long[] shared;
+
+  /** Step by morning; -1 where the hiker is not there. */
+  final int[] step;
+
+  /** Thousandths over cap by morning, and in all. */
+  final long[] excess;
+
+  long totalExcess;
+
+  /** Room, apart and piece limits broken. */
+  int strict;
+
+  /** Mornings and kinds whose contents do not fit the containers held. */
+  int unboxed;
+
+  /** Coverage that parties lack, summed over mornings. */
+  int lacking;
+
+  private final long[] volume;
+  private final long[][] kindVolume;
+  private final int[][] kindCount;
+  private final long[][] innerVolume;
+  private final int[][] innerCount;
+
+  /** Blocks with a tag by stage, hiker, apart rule and reference. */
+  private final int[][][][] tagged;
+
+  private final int[] pieces;
+
+  /** Items and units that cover, by need and day. */
+  private final int[][] covering;
+
+  /**
+   * Parts of an item held inside a party, by item, party and day; only for items in parts that
+   * cover a need.
+   */
+  private final int[][][] partsHeld;
+
+  private final int parties;
+
+  State(Model model) {
+    m = model;
+    int cells = m.hikers * m.days;
+    holder = new int[m.blocks.size()][m.stages];
+    for (int[] row : holder) {
+      Arrays.fill(row, NOBODY);
+    }
+    shared = new long[cells];
+    step = new int[cells];
+    excess = new long[cells];
+    volume = new long[cells];
+    kindVolume = new long[m.kinds][cells];
+    kindCount = new int[m.kinds][cells];
+    innerVolume = new long[m.kinds][cells];
+    innerCount = new int[m.kinds][cells];
+    tagged = new int[m.stages][m.hikers][m.apartRules][];
+    pieces = new int[m.hikers];
+    parties = Arrays.stream(m.partyOf).max().orElse(0) + 1;
+    covering = new int[m.needs.size()][m.days];
+    partsHeld = new int[m.partsOfItem.length][][];
+    start();
+  }
+
+  private void start() {
+    for (int i = 0; i < m.hikers; i++) {
+      for (int d = 0; d < m.days; d++) {
+        int cell = i * m.days + d;
+        if (m.present(i, d)) {
+          step[cell] = m.step(i, d, 0);
+          excess[cell] = m.excess(i, d, 0);
+          totalExcess += excess[cell];
+        } else {
+          step[cell] = -1;
+        }
+        for (int k = 0; k < m.kinds; k++) {
+          innerVolume[k][cell] = m.ownInnerVolume[i][k];
+          innerCount[k][cell] = m.ownInnerCount[i][k];
+        }
+      }
+    }
+    int refs = 0;
+    for (Block block : m.blocks) {
+      for (Block.Tag tag : block.tags()) {
+        refs = Math.max(refs, tag.ref() + 1);
+      }
+    }
+    for (int[][][] stage : tagged) {
+      for (int[][] hiker : stage) {
+        for (int r = 0; r < hiker.length; r++) {
+          hiker[r] = new int[refs];
+        }
+      }
+    }
+    for (int n = 0; n < m.needs.size(); n++) {
+      Model.Need need = m.needs.get(n);
+      for (int d = 0; d < m.days; d++) {
+        covering[n][d] = need.own()[d];
+        lacking += lacking(n, d);
+      }
+      for (int k = 0; k < m.partsOfItem.length; k++) {
+        if (need.covering()[k] && m.partsOfItem[k] > 0 && partsHeld[k] == null) {
+          partsHeld[k] = new int[parties][m.days];
+        }
+      }
+    }
+  }
+
+  private int lacking(int need, int day) {
+    return Math.max(0, m.needs.get(need).wanted()[day] - covering[need][day]);
+  }
+
+  /**
+   * Puts a block with one hiker, to hold as long as there; must not leave while the block is
+   * needed.
+   */
+  void put(int block, int hiker) {
+    int[] route = holder[block];
+    for (int s = 0; s < m.stages; s++) {
+      route[s] = m.presentInStage(hiker, s) ? hiker : NOBODY;
+    }
+    count(block, 1);
+  }
+
+  /** Puts a block on a route: a holder for each stage. */
+  void put(int block, int[] route) {
+    System.arraycopy(route, 0, holder[block], 0, m.stages);
+    count(block, 1);
+  }
+
+  /** Takes a block from whoever holds it. */
+  void take(int block) {
+    count(block, -1);
+    Arrays.fill(holder[block], NOBODY);
+  }
+
+  /** Broken hard rules in all; 0 for a split once every block is put. */
+  int broken() {
+    return strict + unboxed + lacking;
+  }
+
+  /** Whether a block has been put. */
+  boolean held(int block) {
+    return holder[block][0] != NOBODY;
+  }
+
+  private void count(int index, int sign) {
+    Block block = m.blocks.get(index);
+    int[] route = holder[index];
+    int since = 0;
+    for (int s = 0; s < m.stages && route[s] != NOBODY; s++) {
+      if (s > 0 && route[s] != route[s - 1]) {
+        since = s;
+      }
+      int hiker = route[s];
+      for (int d = m.stageStart[s]; d <= m.stageEnd[s]; d++) {
+        countMorning(block, hiker, d, since, sign);
+      }
+      for (Block.Tag tag : block.tags()) {
+        if (tag.neededUntil() >= m.stageStart[s]) {
+          countTag(tagged[s][hiker][tag.rule()], tag.ref(), sign);
+        }
+      }
+    }
+    countPieces(route[0], sign * block.contents().size());
+  }
+
+  private void countMorning(Block block, int hiker, int d, int since, int sign) {
+    int cell = hiker * m.days + d;
+    shared[cell] += sign * block.massSince()[since][d];
+    step[cell] = m.step(hiker, d, shared[cell]);
+    totalExcess -= excess[cell];
+    excess[cell] = m.excess(hiker, d, shared[cell]);
+    totalExcess += excess[cell];
+    if (block.volume()[d] != 0 && m.room[hiker] < Model.UNLIMITED) {
+      strict -= volume[cell] > m.room[hiker] ? 1 : 0;
+      volume[cell] += sign * block.volume()[d];
+      strict += volume[cell] > m.room[hiker] ? 1 : 0;
+    }
+    for (int k = 0; k < m.kinds; k++) {
+      if (block.kindCount()[k][d] != 0 || block.innerCount()[k][d] != 0) {
+        unboxed -= unboxed(k, cell);
+        kindVolume[k][cell] += sign * block.kindVolume()[k][d];
+        kindCount[k][cell] += sign * block.kindCount()[k][d];
+        innerVolume[k][cell] += sign * block.innerVolume()[k][d];
+        innerCount[k][cell] += sign * block.innerCount()[k][d];
+        unboxed += unboxed(k, cell);
+      }
+    }
+    if (!m.needs.isEmpty()) {
+      countCover(block, hiker, d, sign);
+    }
+  }
+
+  private int unboxed(int kind, int cell) {
+    boolean bare = kindCount[kind][cell] > 0 && innerCount[kind][cell] == 0;
+    return bare || kindVolume[kind][cell] > innerVolume[kind][cell] ? 1 : 0;
+  }
+
+  private void countCover(Block block, int hiker, int d, int sign) {
+    for (Block.Content content : block.contents()) {
+      if (!content.there()[d]) {
+        continue;
+      }
+      int change = sign;
+      if (content.isPart()) {
+        int[][] held = partsHeld[content.item()];
+        if (held == null) {
+          continue;
+        }
+        int all = m.partsOfItem[content.item()];
+        int[] ofParty = held[m.partyOf[hiker]];
+        boolean before = ofParty[d] == all;
+        ofParty[d] += sign;
+        boolean after = ofParty[d] == all;
+        change = (after ? 1 : 0) - (before ? 1 : 0);
+      }
+      if (change == 0) {
+        continue;
+      }
+      for (int n = 0; n < covering.length; n++) {
+        Model.Need need = m.needs.get(n);
+        if (need.party() == m.partyOf[hiker] && need.covering()[content.item()]) {
+          lacking -= lacking(n, d);
+          covering[n][d] += change;
+          lacking += lacking(n, d);
+        }
+      }
+    }
+  }
+
+  private void countTag(int[] refs, int ref, int sign) {
+    strict -= mixed(refs);
+    refs[ref] += sign;
+    strict += mixed(refs);
+  }
+
+  private static int mixed(int[] refs) {
+    int kinds = 0;
+    for (int count : refs) {
+      kinds += count > 0 ? 1 : 0;
+    }
+    return Math.max(0, kinds - 1);
+  }
+
+  private void countPieces(int hiker, int change) {
+    int most = m.maxPieces[hiker];
+    strict -= Math.max(0, pieces[hiker] - most);
+    pieces[hiker] += change;
+    strict += Math.max(0, pieces[hiker] - most);
+  }
+
+  /** The steps of all hiker-mornings, from highest to lowest. */
+  int[] list() {
+    int[] list = new int[m.mornings()];
+    int at = 0;
+    for (int s : step) {
+      if (s >= 0) {
+        list[at++] = s;
+      }
+    }
+    return Steps.sortDescending(list);
+  }
+
+  /** A copy of who holds what. */
+  int[][] routes() {
+    int[][] copy = new int[holder.length][];
+    for (int k = 0; k < copy.length; k++) {
+      copy[k] = holder[k].clone();
+    }
+    return copy;
+  }
+
+  /** Puts everything as a copy says. */
+  void restore(int[][] routes) {
+    for (int k = 0; k < routes.length; k++) {
+      if (!Arrays.equals(holder[k], routes[k])) {
+        if (held(k)) {
+          take(k);
+        }
+        if (routes[k][0] != NOBODY) {
+          put(k, routes[k]);
+        }
+      }
+    }
+  }
+}
