@@ -46,6 +46,11 @@ public final class Issues {
     return untold;
   }
 
+  /** Whether something is noted of just this place. */
+  public boolean has(Pointer at) {
+    return pointers.contains(at.text());
+  }
+
   /** The places of everything noted. */
   public Set<String> pointers() {
     return Set.copyOf(pointers);

@@ -13,12 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Whether single values keep their limits; what does not is noted with its place. */
 final class Ranges {
-  private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._~-]*");
-
   private final Issues issues;
 
   Ranges(Issues issues) {
@@ -110,8 +107,9 @@ final class Ranges {
   }
 
   void id(Pointer at, String id) {
-    if (word(at, id) && !ID.matcher(id).matches()) {
-      issues.add(IssueCode.BAD_ID, at, id, "The id holds characters that an address cannot carry.");
+    Optional<IssueCode> fault = IdText.fault(id);
+    if (fault.isPresent()) {
+      issues.add(fault.get(), at, id, "This cannot be an id: " + fault.get().meaning());
     }
   }
 

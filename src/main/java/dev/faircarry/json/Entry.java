@@ -26,6 +26,7 @@ final class Entry {
   private final Pointer at;
   private final Issues issues;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> passed = new LinkedHashSet<>();
 
   private Entry(JsonNode node, Pointer at, Issues issues) {
     this.node = node;
@@ -225,12 +226,17 @@ final class Entry {
     return standIn;
   }
 
+  /** Knows these fields, whatever stands in them. */
+  void pass(Set<String> fields) {
+    passed.addAll(fields);
+  }
+
   /** Notes every field that was not asked for. To be called when all others are read. */
   void done() {
     node.fieldNames()
         .forEachRemaining(
             name -> {
-              if (!asked.contains(name)) {
+              if (!asked.contains(name) && !passed.contains(name)) {
                 // The name stands for the value, which may be a body mass under a wrong name.
                 issues.add(
                     IssueCode.UNKNOWN_FIELD,

@@ -50,6 +50,9 @@ public final class Limits {
 
   public static final long MAX_FRACTION_MILLIONTHS = 1_000_000L;
 
+  /** Each piece at every camp. */
+  public static final int HANDOVERS_AT_CAMP = DAYS * PIECES;
+
   public static final int DOCUMENT_BYTES = 2_000_000;
   public static final int NESTING = 32;
 
