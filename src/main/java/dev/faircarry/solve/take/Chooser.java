@@ -49,6 +49,9 @@ public final class Chooser {
   }
 
   private Answer answer() {
+    if (question.candidates().isEmpty()) {
+      return nothingToChoose();
+    }
     List<Point> frontier = new ArrayList<>();
     OptionalLong priceAtMost = OptionalLong.empty();
     while (frontier.size() < MAX_POINTS) {
@@ -128,14 +131,17 @@ public final class Chooser {
       cut = true;
       return Optional.empty();
     }
-    return found.counts().isEmpty() && !question.candidates().isEmpty()
-        ? Optional.empty()
-        : emptyQuestion(found.counts());
+    return found.counts().isEmpty() ? Optional.empty() : Optional.of(found.counts());
   }
 
-  /** With nothing to choose, the empty choice stands if nothing is asked for. */
-  private Optional<List<Integer>> emptyQuestion(List<Integer> counts) {
-    return Coverage.shortfalls(question, counts).isEmpty() ? Optional.of(counts) : Optional.empty();
+  /** The empty choice stands if nothing is asked for. */
+  private Answer nothingToChoose() {
+    List<Shortfall> unmet = Coverage.shortfalls(question, List.of());
+    if (!unmet.isEmpty()) {
+      return new Answer.Unmeetable(List.of(unmet.get(0).need()), unmet, true, 0);
+    }
+    Point empty = Point.of(question, List.of());
+    return new Answer.Choices(List.of(empty), true, 1, Optional.of(empty), empty, List.of(), 0);
   }
 
   private long mass(List<Integer> counts) {
@@ -219,22 +225,19 @@ public final class Chooser {
               .any(allowed - spent);
       spent += found.effortSteps();
       irreducible &= found.proved();
-      if (found.proved() && found.counts().isEmpty() && !question.candidates().isEmpty()) {
+      if (found.proved() && found.counts().isEmpty()) {
         dropped = tried;
       }
     }
     List<String> left = new ArrayList<>(asking);
     left.removeAll(dropped);
-    return new Answer.Unmeetable(left, shortfallsOfAll(left), irreducible, spent);
+    return new Answer.Unmeetable(left, shortfallsOfAll(), irreducible, spent);
   }
 
   /** What is short even with everything taken, as far as that alone says why. */
-  private List<Shortfall> shortfallsOfAll(List<String> needs) {
+  private List<Shortfall> shortfallsOfAll() {
     List<Shortfall> found = new ArrayList<>();
     for (Required need : question.needs()) {
-      if (!needs.contains(need.need())) {
-        continue;
-      }
       long met = 0;
       for (Candidate candidate : question.candidates()) {
         met += candidate.most() * candidate.covers(need.need());

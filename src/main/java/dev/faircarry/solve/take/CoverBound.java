@@ -19,21 +19,24 @@ import org.chocosolver.util.ESat;
  * thing never exceed its weight, so the sum is never above what any choice from here on costs.
  */
 final class CoverBound extends Propagator<IntVar> {
-  private final List<Candidate> candidates;
-  private final List<Required> needs;
   private final int[] weights;
+  private final long[] asked;
+  private final long[][] covers;
+  private final long[][] requires;
   private final IntVar total;
 
   CoverBound(
-      IntVar[] counts,
-      IntVar total,
-      int[] weights,
-      List<Candidate> candidates,
-      List<Required> needs) {
+      IntVar[] counts, IntVar total, int[] weights, List<Candidate> candidates, List<Required> needs) {
     super(with(counts, total), PropagatorPriority.LINEAR, false);
-    this.candidates = candidates;
-    this.needs = needs;
     this.weights = weights.clone();
+    this.asked = needs.stream().mapToLong(Required::atLeast).toArray();
+    this.covers = new long[needs.size()][];
+    this.requires = new long[needs.size()][];
+    for (int n = 0; n < asked.length; n++) {
+      String need = needs.get(n).need();
+      covers[n] = candidates.stream().mapToLong(c -> c.covers(need)).toArray();
+      requires[n] = candidates.stream().mapToLong(c -> c.requires(need)).toArray();
+    }
     this.total = total;
   }
 
@@ -48,44 +51,43 @@ final class CoverBound extends Propagator<IntVar> {
     total.updateLowerBound(Math.toIntExact(Math.min(Integer.MAX_VALUE, bound())), this);
   }
 
-  /** Part of a need that one more of a candidate would meet, and what that would cost. */
+  /** What one more of a thing would meet of a need, and what that would cost. */
   private record Part(long meets, long costs, int most) {}
 
   private long bound() {
     long sum = 0;
-    long[] open = new long[needs.size()];
-    for (int n = 0; n < open.length; n++) {
-      open[n] = needs.get(n).atLeast();
-    }
-    for (int i = 0; i < candidates.size(); i++) {
+    long[] open = asked.clone();
+    for (int i = 0; i < weights.length; i++) {
       int taken = vars[i].getLB();
-      sum += (long) taken * weights[i];
-      for (int n = 0; n < open.length; n++) {
-        String need = needs.get(n).need();
-        open[n] += taken * (candidates.get(i).requires(need) - candidates.get(i).covers(need));
+      if (taken > 0) {
+        sum += (long) taken * weights[i];
+        for (int n = 0; n < open.length; n++) {
+          open[n] += taken * (requires[n][i] - covers[n][i]);
+        }
       }
     }
-    int[] shares = new int[candidates.size()];
-    for (int i = 0; i < shares.length; i++) {
-      for (int n = 0; n < open.length; n++) {
-        shares[i] += open[n] > 0 && candidates.get(i).covers(needs.get(n).need()) > 0 ? 1 : 0;
+    int[] shares = new int[weights.length];
+    for (int n = 0; n < open.length; n++) {
+      for (int i = 0; open[n] > 0 && i < shares.length; i++) {
+        shares[i] += covers[n][i] > 0 ? 1 : 0;
       }
     }
     for (int n = 0; n < open.length; n++) {
       if (open[n] > 0) {
-        sum += cheapest(open[n], parts(needs.get(n).need(), open[n], shares));
+        sum += cheapest(open[n], parts(n, open[n], shares));
       }
     }
     return sum;
   }
 
-  private List<Part> parts(String need, long open, int[] shares) {
+  private List<Part> parts(int need, long open, int[] shares) {
     List<Part> parts = new ArrayList<>();
-    for (int i = 0; i < candidates.size(); i++) {
-      int most = vars[i].getUB() - vars[i].getLB();
-      // Beyond what is open a thing meets nothing; so cut, a thing that meets all of it costs its whole share.
-      long meets = Math.min(open, candidates.get(i).covers(need));
-      if (most > 0 && meets > 0) {
+    for (int i = 0; i < weights.length; i++) {
+      // Beyond what is open a thing meets nothing; so cut, a thing that meets all of it costs its
+      // whole share.
+      long meets = Math.min(open, covers[need][i]);
+      int most = meets > 0 ? vars[i].getUB() - vars[i].getLB() : 0;
+      if (most > 0) {
         parts.add(new Part(meets, weights[i] / shares[i], most));
       }
     }

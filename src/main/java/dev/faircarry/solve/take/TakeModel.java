@@ -19,7 +19,7 @@ import org.chocosolver.solver.search.SearchState;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
 
-/** The question as a constraint model, built anew for each thing asked of it. */
+/** A question with candidates as a constraint model, built anew for each thing asked of it. */
 final class TakeModel {
 
   /** What is made as small as possible. */
@@ -51,8 +51,9 @@ final class TakeModel {
   record Found(List<Integer> counts, boolean proved, long effortSteps) {}
 
   private final Question question;
-  private final Scale scale;
-  private final Model model = new Model("take", Settings.init());
+  // Sums stay sums: a table in place of one takes longer to write down than the search.
+  private final Model model =
+      new Model("take", Settings.init().setEnableTableSubstitution(false));
   private final IntVar[] counts;
   private final IntVar mass;
   private final IntVar price;
@@ -60,7 +61,6 @@ final class TakeModel {
 
   TakeModel(Question question, Scale scale, Within within) {
     this.question = question;
-    this.scale = scale;
     List<Candidate> candidates = question.candidates();
     counts = new IntVar[candidates.size()];
     for (int i = 0; i < counts.length; i++) {
@@ -76,10 +76,8 @@ final class TakeModel {
         question.needs().stream().filter(n -> !within.dropped().contains(n.need())).toList();
     question.needs().forEach(n -> meet(n, within.dropped().contains(n.need())));
     replacements();
-    if (counts.length > 0) {
-      bound(mass, scale::mass, needs);
-      bound(price, scale::price, needs);
-    }
+    bound(mass, scale::mass, needs);
+    bound(price, scale::price, needs);
   }
 
   /**
@@ -111,19 +109,14 @@ final class TakeModel {
         Search.inputOrderLBSearch(heaviestFirst()),
         Search.inputOrderLBSearch(model.retrieveIntVars(true)));
     List<Integer> best = List.of();
-    boolean any = false;
     while (solver.solve()) {
       best = IntStream.range(0, counts.length).mapToObj(i -> counts[i].getValue()).toList();
-      any = true;
       if (!minimise) {
         return new Found(best, true, solver.getNodeCount());
       }
     }
     boolean exhausted =
         solver.getSearchState() == SearchState.TERMINATED && !solver.isStopCriterionMet();
-    if (any && counts.length == 0) {
-      return new Found(List.of(), exhausted, solver.getNodeCount());
-    }
     return new Found(best, exhausted, solver.getNodeCount());
   }
 
@@ -146,9 +139,7 @@ final class TakeModel {
     }
     int bound = Math.toIntExact(Math.min(most, atMost.orElse(most)));
     IntVar total = model.intVar(name, 0, Math.max(0, bound), true);
-    if (weights.length > 0) {
-      model.scalar(counts, weights, "=", total).post();
-    }
+    model.scalar(counts, weights, "=", total).post();
     return total;
   }
 
@@ -158,11 +149,9 @@ final class TakeModel {
     int there = (int) candidates.stream().filter(c -> c.kind() != Candidate.Kind.OFFER).count();
     int most = there + candidates.stream().mapToInt(Candidate::most).sum();
     IntVar total = model.intVar("changes", -there, most, true);
-    if (counts.length > 0) {
-      int[] signs =
-          candidates.stream().mapToInt(c -> c.kind() == Candidate.Kind.OFFER ? 1 : -1).toArray();
-      model.scalar(counts, signs, "=", total).post();
-    }
+    int[] signs =
+        candidates.stream().mapToInt(c -> c.kind() == Candidate.Kind.OFFER ? 1 : -1).toArray();
+    model.scalar(counts, signs, "=", total).post();
     return total;
   }
 
@@ -186,17 +175,9 @@ final class TakeModel {
     if (dropped && !asked) {
       return;
     }
-    post(balance, atLeast);
+    model.scalar(counts, balance, ">=", atLeast).post();
     if (!dropped) {
       parties(need);
-    }
-  }
-
-  private void post(int[] balance, int atLeast) {
-    if (counts.length > 0) {
-      model.scalar(counts, balance, ">=", atLeast).post();
-    } else if (atLeast > 0) {
-      model.falseConstraint().post();
     }
   }
 
@@ -260,9 +241,5 @@ final class TakeModel {
         new Constraint(
             "cover bound of " + total.getName(),
             new CoverBound(counts, total, weights, question.candidates(), needs)));
-  }
-
-  Scale scale() {
-    return scale;
   }
 }
