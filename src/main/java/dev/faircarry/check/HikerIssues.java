@@ -10,8 +10,7 @@ final class HikerIssues {
   private HikerIssues() {}
 
   static void find(Hiker hiker, Pointer at, int tripDays, Ranges ranges) {
-    ranges.id(at.at("id"), hiker.id());
-    ranges.name(at.at("name"), hiker.name());
+    ranges.named(at, hiker.id(), hiker.name());
     hiker.party().ifPresent(party -> ranges.word(at.at("party"), party));
     target(hiker, at, ranges);
     if (hiker.maxPieces().isPresent()) {
@@ -80,8 +79,7 @@ final class HikerIssues {
   }
 
   private static void kitItem(KitItem item, Pointer at, Ranges ranges) {
-    ranges.id(at.at("id"), item.id());
-    ranges.name(at.at("name"), item.name());
+    ranges.named(at, item.id(), item.name());
     ranges.itemMass(at.at("mass"), item.mass());
     ranges.volume(at.at("volume"), item.volume());
     ranges.covers(at.at("covers"), item.covers());

@@ -113,6 +113,14 @@ final class Ranges {
     }
   }
 
+  /** Id and name of a thing. A name that only repeats the id is judged once, as an id. */
+  void named(Pointer thing, String id, String name) {
+    id(thing.at("id"), id);
+    if (!name.equals(id)) {
+      name(thing.at("name"), name);
+    }
+  }
+
   void name(Pointer at, String name) {
     text(at, name, Limits.NAME_LENGTH);
   }

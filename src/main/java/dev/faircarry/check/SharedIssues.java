@@ -36,8 +36,7 @@ final class SharedIssues {
   }
 
   void find(SharedItem item, Pointer at) {
-    ranges.id(at.at("id"), item.id());
-    ranges.name(at.at("name"), item.name());
+    ranges.named(at, item.id(), item.name());
     ranges.covers(at.at("covers"), item.covers());
     item.owner().ifPresent(owner -> owner(at.at("owner"), owner));
     if (item.sleeps().isPresent()) {
@@ -115,8 +114,7 @@ final class SharedIssues {
       ranges.uniqueIds(list, TripIssues.ids(form.parts(), Form.Part::id), "part");
       for (int i = 0; i < form.parts().size(); i++) {
         Form.Part part = form.parts().get(i);
-        ranges.id(list.at(i).at("id"), part.id());
-        ranges.name(list.at(i).at("name"), part.name());
+        ranges.named(list.at(i), part.id(), part.name());
         ranges.itemMass(list.at(i).at("mass"), part.mass());
         ranges.volume(list.at(i).at("volume"), part.volume());
       }

@@ -43,12 +43,12 @@ final class Quantities {
 
   /** Never shown in an issue. */
   static Optional<Mass> bodyMass(Entry entry, String field) {
-    return quantity(entry, field, Mass::parse, BODY_STAND_IN, "a mass such as \"58 kg\"", false);
+    return quantity(entry, field, Mass::parse, BODY_STAND_IN, "a mass such as \"70 kg\"", false);
   }
 
   /** Never shown in an issue: with the policy's fraction it tells the body mass. */
   static Optional<Mass> targetLoad(Entry entry, String field) {
-    return quantity(entry, field, Mass::parse, LOAD_STAND_IN, "a mass such as \"12 kg\"", false);
+    return quantity(entry, field, Mass::parse, LOAD_STAND_IN, "a mass such as \"10 kg\"", false);
   }
 
   static Optional<Volume> volume(Entry entry, String field) {

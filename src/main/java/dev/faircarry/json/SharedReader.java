@@ -100,23 +100,38 @@ final class SharedReader {
       // Which form is meant is unclear; the parts are kept for the sake of those who name them.
       return entry.has("parts") ? new Form.Parts(parts(entry)) : wholeStandIn();
     }
-    Form form;
-    if (entry.has("parts")) {
-      form = new Form.Parts(parts(entry));
-    } else if (entry.has("count") || entry.has("perPerson")) {
-      form = counted(entry);
-    } else if (entry.has("unitMass")) {
-      form = counted(entry);
-    } else {
-      form = whole(entry);
-    }
+    Form form = stated.isEmpty() ? unstated(entry) : stated(stated.get(0), entry);
     entry.done();
     return form;
   }
 
+  private static Form stated(String by, Entry entry) {
+    return switch (by) {
+      case "mass" -> whole(entry);
+      case "parts" -> new Form.Parts(parts(entry));
+      default -> counted(entry);
+    };
+  }
+
+  private static Form unstated(Entry entry) {
+    if (entry.has("unitMass")) {
+      return counted(entry);
+    }
+    entry
+        .issues()
+        .add(
+            IssueCode.MISSING,
+            entry.at().at("mass"),
+            "",
+            "Nothing says in what form the item comes.",
+            "Add \"mass\" for one thing, \"parts\" for parts, \"count\" or \"perPerson\" with"
+                + " \"unitMass\" for units.");
+    return whole(entry);
+  }
+
   private static Form whole(Entry entry) {
     return new Form.Whole(
-        Quantities.neededMass(entry, "mass"),
+        Quantities.mass(entry, "mass").orElse(Quantities.MASS_STAND_IN),
         HikerReader.massFrom(entry),
         Quantities.volume(entry, "volume"),
         HikerReader.stow(entry),
