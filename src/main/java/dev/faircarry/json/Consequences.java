@@ -1,9 +1,13 @@
 package dev.faircarry.json;
 
 import dev.faircarry.check.Issue;
+import dev.faircarry.check.IssueCode;
 import dev.faircarry.check.Issues;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -27,8 +31,14 @@ final class Consequences {
 
   private final Set<String> places;
 
+  /** Lists of which an entry has a fault of its own. */
+  private final Set<String> lists = new HashSet<>();
+
+  private final Map<Pattern, Boolean> found = new HashMap<>();
+
   private Consequences(Set<String> places) {
     this.places = places;
+    places.stream().filter(place -> !place.isEmpty()).map(Consequences::above).forEach(lists::add);
   }
 
   /** What is left of {@code issues} once those are gone that follow from {@code earlier} ones. */
@@ -44,27 +54,28 @@ final class Consequences {
   }
 
   private boolean follows(Issue issue) {
-    return places.contains(issue.pointer()) || cause(issue).filter(this::anyPlace).isPresent();
+    return places.contains(issue.pointer())
+        || (issue.code() == IssueCode.DAYS_NOT_RISING && lists.contains(above(issue.pointer())))
+        || cause(issue.code()).filter(this::anyPlace).isPresent();
   }
 
   private boolean anyPlace(Pattern pattern) {
-    return places.stream().anyMatch(place -> pattern.matcher(place).matches());
+    return found.computeIfAbsent(
+        pattern, p -> places.stream().anyMatch(place -> p.matcher(place).matches()));
   }
 
-  private static String listOf(Issue entry) {
-    return entry.pointer().substring(0, entry.pointer().lastIndexOf('/'));
+  private static String above(String pointer) {
+    return pointer.substring(0, pointer.lastIndexOf('/'));
   }
 
-  private static Optional<Pattern> cause(Issue issue) {
-    return switch (issue.code()) {
+  private static Optional<Pattern> cause(IssueCode code) {
+    return switch (code) {
       case NO_SUCH_DAY, WRONG_LENGTH -> Optional.of(DAYS);
       case NOBODY_PRESENT, TOO_MANY_PIECES -> Optional.of(PRESENCE);
       case UNKNOWN_HIKER -> Optional.of(HIKER_IDS);
       case UNKNOWN_PARTY -> Optional.of(PARTIES);
       case UNKNOWN_PIECE -> Optional.of(PIECES);
       case NO_CONTAINER -> Optional.of(CONTAINERS);
-      case DAYS_NOT_RISING ->
-          Optional.of(Pattern.compile(Pattern.quote(listOf(issue)) + "/[0-9]+"));
       default -> Optional.empty();
     };
   }

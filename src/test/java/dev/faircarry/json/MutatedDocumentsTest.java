@@ -134,7 +134,7 @@ class MutatedDocumentsTest {
   void answerIsATripOrIssues() {
     int good = 0;
     int bad = 0;
-    for (int seed = 0; seed < 6000; seed++) {
+    for (int seed = 0; seed < 4000; seed++) {
       byte[] document = mutated(BASE, new SplittableRandom(seed));
       String where = "seed " + seed + ": " + new String(document, StandardCharsets.UTF_8);
       Reading<Trip> reading;
@@ -152,7 +152,7 @@ class MutatedDocumentsTest {
         issuesAreWellFormed(((Reading.Bad<Trip>) reading).issues(), where);
       }
     }
-    assertTrue(good > 200 && bad > 2000, good + " good, " + bad + " bad");
+    assertTrue(good > 150 && bad > 2000, good + " good, " + bad + " bad");
   }
 
   private static void issuesAreWellFormed(List<Issue> issues, String where) {

@@ -26,7 +26,11 @@ final class CoverBound extends Propagator<IntVar> {
   private final IntVar total;
 
   CoverBound(
-      IntVar[] counts, IntVar total, int[] weights, List<Candidate> candidates, List<Required> needs) {
+      IntVar[] counts,
+      IntVar total,
+      int[] weights,
+      List<Candidate> candidates,
+      List<Required> needs) {
     super(with(counts, total), PropagatorPriority.LINEAR, false);
     this.weights = weights.clone();
     this.asked = needs.stream().mapToLong(Required::atLeast).toArray();

@@ -52,8 +52,7 @@ final class TakeModel {
 
   private final Question question;
   // Sums stay sums: a table in place of one takes longer to write down than the search.
-  private final Model model =
-      new Model("take", Settings.init().setEnableTableSubstitution(false));
+  private final Model model = new Model("take", Settings.init().setEnableTableSubstitution(false));
   private final IntVar[] counts;
   private final IntVar mass;
   private final IntVar price;
