@@ -13,24 +13,13 @@ import java.util.Arrays;
 final class Bound {
   private final Model m;
   private final int[] ownList;
-  private final long[] grid;
+  private final Reachable reachable;
 
   Bound(Model model) {
     m = model;
     State empty = new State(m);
     ownList = empty.list();
-    grid = new long[m.days];
-    for (int d = 0; d < m.days; d++) {
-      for (Block block : m.blocks) {
-        for (long[] since : block.massSince()) {
-          grid[d] = gcd(grid[d], since[d]);
-        }
-      }
-    }
-  }
-
-  private static long gcd(long a, long b) {
-    return b == 0 ? a : gcd(b, a % b);
+    reachable = new Reachable(m);
   }
 
   /** The list of steps that own kit alone makes; no split is anywhere below it. */
@@ -103,16 +92,13 @@ final class Bound {
     long[][] gains = new long[n][n];
     for (int r = 0; r < n; r++) {
       for (int c = 0; c < n; c++) {
-        long room = onGrid(day, m.capacity(who[r], day, c < count ? wanted[c] : last));
+        long room =
+            reachable.below(who[r], day, m.capacity(who[r], day, c < count ? wanted[c] : last));
         gains[r][c] = room < 0 ? Matching.FORBIDDEN : room;
       }
     }
     Matching matching = Matching.greatest(gains);
     return matching.possible() && matching.total() >= m.leastTotal[day];
-  }
-
-  private long onGrid(int day, long room) {
-    return room < 0 || grid[day] == 0 ? room : room - room % grid[day];
   }
 
   /**

@@ -1,6 +1,8 @@
 package dev.faircarry.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * For each hiker of a group, every bundle that may be part of a division within a wish, the least
@@ -9,9 +11,15 @@ import java.util.Arrays;
 final class BundleLists {
   private static final int SHARPENINGS = 6;
 
+  /** Enough for the largest list; wastes stay below 2^43 milligrams. */
+  private static final int INDEX_BITS = 20;
+
   final long[][] bits;
   final long[][] counts;
   final long[][] waste;
+
+  /** Milligrams of pool blocks on the windows' morning. */
+  final long[][] mass;
 
   /** Steps of each bundle by day, one row of days after the other. */
   final int[][] steps;
@@ -22,6 +30,7 @@ final class BundleLists {
   private final Model m;
   private final Effort effort;
   private final BundleRules rules;
+  private final Halves[] halvesOf;
   private final int limit;
   private boolean complete = true;
   private boolean impossible;
@@ -37,6 +46,8 @@ final class BundleLists {
     bits = new long[n][];
     counts = new long[n][];
     waste = new long[n][];
+    mass = new long[n][];
+    halvesOf = new Halves[n];
     steps = new int[n][];
     excess = new long[n][];
     for (int g = 0; g < n && !impossible; g++) {
@@ -62,46 +73,73 @@ final class BundleLists {
   }
 
   private void list(int g, Wish wish) {
-    Halves halves = Halves.of(pool, g, windows.day);
-    effort.spend(halves.length() / 4);
+    Halves halves = halves(g);
     long used = windows.slack;
-    while (true) {
-      long slackUsed = used;
-      int[] found = {0};
-      Bundles bundles = new Bundles(Math.min(limit, 1024));
-      boolean all = true;
-      long reached = Long.MAX_VALUE;
-      for (int t = 0; t < windows.values.length && all; t++) {
-        long to = Math.min(windows.most[g][t], reached - 1);
-        long from = Math.max(0, windows.least(g, t) + windows.slack - slackUsed);
-        if (to < from) {
-          continue;
-        }
-        reached = from;
-        long walked =
-            halves.walk(
-                from,
-                to,
-                (b, c) -> {
-                  if (rules.read(g, b, c)) {
-                    bundles.add(g, b, c);
-                  }
-                  return ++found[0] <= limit;
-                });
-        effort.spend(walked / 16 + found[0] / 4);
-        all = found[0] <= limit;
-      }
-      if (all) {
-        bundles.keep(g, wish);
-        return;
-      }
+    while (count(halves, g, used) > limit) {
       complete = false;
-      used = used / 4;
+      used = used * 3 / 4;
       if (used == 0 || effort.over()) {
-        bundles.keep(g, wish);
-        return;
+        break;
       }
     }
+    Bundles bundles = new Bundles(Math.min(limit, 1024));
+    int[] found = {0};
+    for (Window window : windows(g, used)) {
+      long walked =
+          halves.walk(
+              window.from,
+              window.to,
+              (b, c) -> {
+                if (rules.read(g, b, c)) {
+                  bundles.add(g, b, c);
+                }
+                return ++found[0] <= 2 * limit;
+              });
+      effort.spend(walked / 32 + found[0] / 4);
+    }
+    bundles.keep(g, wish);
+  }
+
+  private Halves halves(int g) {
+    long reach = Halves.reach(pool, g);
+    for (int other = 0; other < g; other++) {
+      if (halvesOf[other] != null && Halves.reach(pool, other) == reach) {
+        halvesOf[g] = halvesOf[other];
+        return halvesOf[g];
+      }
+    }
+    halvesOf[g] = Halves.of(pool, g, windows.day);
+    effort.spend(halvesOf[g].length() / 16);
+    return halvesOf[g];
+  }
+
+  private record Window(long from, long to) {}
+
+  /**
+   * The masses that waste no more than a part of the slack, as windows that do not overlap, from
+   * high to low.
+   */
+  private List<Window> windows(int g, long slackUsed) {
+    List<Window> list = new ArrayList<>();
+    long reached = Long.MAX_VALUE;
+    for (int t = 0; t < windows.values.length; t++) {
+      long to = Math.min(windows.most[g][t], reached - 1);
+      long from = Math.max(0, windows.least(g, t) + windows.slack - slackUsed);
+      if (from <= to) {
+        list.add(new Window(from, to));
+        reached = from;
+      }
+    }
+    return list;
+  }
+
+  private long count(Halves halves, int g, long slackUsed) {
+    long count = 0;
+    for (Window window : windows(g, slackUsed)) {
+      count += halves.count(window.from, window.to);
+    }
+    effort.spend(halves.length() / 32);
+    return count;
   }
 
   /** A growing list of bundles of one hiker. */
@@ -109,6 +147,7 @@ final class BundleLists {
     private long[] b;
     private long[] c;
     private long[] w;
+    private long[] mg;
     private int[] s;
     private long[] x;
     private int size;
@@ -117,6 +156,7 @@ final class BundleLists {
       b = new long[room];
       c = new long[room];
       w = new long[room];
+      mg = new long[room];
       x = new long[room];
       s = new int[room * m.days];
     }
@@ -126,6 +166,7 @@ final class BundleLists {
         b = Arrays.copyOf(b, size * 2);
         c = Arrays.copyOf(c, size * 2);
         w = Arrays.copyOf(w, size * 2);
+        mg = Arrays.copyOf(mg, size * 2);
         x = Arrays.copyOf(x, size * 2);
         s = Arrays.copyOf(s, size * 2 * m.days);
       }
@@ -142,7 +183,8 @@ final class BundleLists {
       b[size] = bundleBits;
       c[size] = bundleCounts;
       x[size] = over;
-      w[size] = windows.waste(g, rules.mass[windows.day] - fixed);
+      mg[size] = rules.mass[windows.day] - fixed;
+      w[size] = windows.waste(g, mg[size]);
       size++;
     }
 
@@ -157,6 +199,7 @@ final class BundleLists {
           b[kept] = b[k];
           c[kept] = c[k];
           w[kept] = w[k];
+          mg[kept] = mg[k];
           x[kept] = x[k];
           System.arraycopy(s, k * m.days, s, kept * m.days, m.days);
           kept++;
@@ -165,6 +208,7 @@ final class BundleLists {
       bits[g] = Arrays.copyOf(b, kept);
       counts[g] = Arrays.copyOf(c, kept);
       waste[g] = Arrays.copyOf(w, kept);
+      mass[g] = Arrays.copyOf(mg, kept);
       excess[g] = Arrays.copyOf(x, kept);
       steps[g] = Arrays.copyOf(s, kept * m.days);
     }
@@ -177,10 +221,9 @@ final class BundleLists {
       long[] top = new long[windows.values.length];
       Arrays.fill(top, -1);
       for (int k = 0; k < bits[g].length; k++) {
-        long mass = massOf(bits[g][k], counts[g][k]);
         for (int t = 0; t < top.length; t++) {
-          if (mass <= windows.most[g][t]) {
-            top[t] = Math.max(top[t], mass);
+          if (mass[g][k] <= windows.most[g][t]) {
+            top[t] = Math.max(top[t], mass[g][k]);
           }
         }
       }
@@ -191,24 +234,17 @@ final class BundleLists {
     return !impossible && windows.slack < before;
   }
 
-  private long massOf(long bundleBits, long bundleCounts) {
-    long mass = 0;
-    for (int e = 0; e < pool.entries.size(); e++) {
-      mass += pool.held(e, bundleBits, bundleCounts) * pool.sample(e).massSince()[0][windows.day];
-    }
-    return mass;
-  }
-
   /** Leaves out bundles that waste more than the sharpened slack. */
   private void drop() {
     for (int g = 0; g < bits.length; g++) {
       int kept = 0;
       for (int k = 0; k < bits[g].length; k++) {
-        long wasted = windows.waste(g, massOf(bits[g][k], counts[g][k]));
+        long wasted = windows.waste(g, mass[g][k]);
         if (wasted <= windows.slack) {
           bits[g][kept] = bits[g][k];
           counts[g][kept] = counts[g][k];
           waste[g][kept] = wasted;
+          mass[g][kept] = mass[g][k];
           excess[g][kept] = excess[g][k];
           System.arraycopy(steps[g], k * m.days, steps[g], kept * m.days, m.days);
           kept++;
@@ -217,6 +253,7 @@ final class BundleLists {
       bits[g] = Arrays.copyOf(bits[g], kept);
       counts[g] = Arrays.copyOf(counts[g], kept);
       waste[g] = Arrays.copyOf(waste[g], kept);
+      mass[g] = Arrays.copyOf(mass[g], kept);
       excess[g] = Arrays.copyOf(excess[g], kept);
       steps[g] = Arrays.copyOf(steps[g], kept * m.days);
       impossible |= kept == 0;
@@ -225,27 +262,27 @@ final class BundleLists {
   }
 
   private void sort(int g) {
-    Integer[] order = new Integer[bits[g].length];
-    Arrays.setAll(order, k -> k);
-    Arrays.sort(
-        order,
-        (p, q) -> {
-          int byWaste = Long.compare(waste[g][p], waste[g][q]);
-          return byWaste != 0 ? byWaste : Integer.compare(p, q);
-        });
+    int size = bits[g].length;
+    long[] keys = new long[size];
+    for (int k = 0; k < size; k++) {
+      keys[k] = (waste[g][k] << INDEX_BITS) | k;
+    }
+    Arrays.sort(keys);
     long[] b = bits[g].clone();
     long[] c = counts[g].clone();
     long[] w = waste[g].clone();
+    long[] mg = mass[g].clone();
     long[] x = excess[g].clone();
     int[] s = steps[g].clone();
-    for (int k = 0; k < order.length; k++) {
-      int from = order[k];
+    for (int k = 0; k < size; k++) {
+      int from = (int) (keys[k] & ((1 << INDEX_BITS) - 1));
       bits[g][k] = b[from];
       counts[g][k] = c[from];
       waste[g][k] = w[from];
+      mass[g][k] = mg[from];
       excess[g][k] = x[from];
       System.arraycopy(s, from * m.days, steps[g], k * m.days, m.days);
     }
-    effort.spend(order.length / 2);
+    effort.spend(size / 2);
   }
 }

@@ -1,12 +1,11 @@
 package dev.faircarry.solve;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds one bundle for each hiker so that every block is taken once: depth first, the hiker with
- * the fewest choices next.
+ * the fewest choices next, the least wasteful bundle first.
  */
 final class Cover {
   /** Tries a division: words by hiker; false sends the search on. */
@@ -14,7 +13,8 @@ final class Cover {
     boolean take(long[] bits, long[] counts);
   }
 
-  private record Words(long bits, long counts) {}
+  /** What is still to be taken, and what may still be wasted and passed. */
+  private record Rest(long bits, long counts, long mass, long slack, long excess) {}
 
   private final Pool pool;
   private final BundleLists lists;
@@ -25,14 +25,14 @@ final class Cover {
   private final long[] chosenBits;
   private final long[] chosenCounts;
   private final int[][] listAtDepth;
+
+  /** Highest step of each bundle over the days. */
+  private final int[][] highestOf;
+
   private long stepsLeft;
   private boolean cut;
   private Taker taker = (b, c) -> true;
 
-  /** Bundle number by words, for the hiker whose bundle is what the others leave. */
-  private final Map<Words, Integer>[] lookup;
-
-  @SuppressWarnings({"unchecked", "rawtypes"})
   Cover(Pool pool, BundleLists lists, Wish wish, Effort effort, long stepLimit) {
     this.pool = pool;
     this.lists = lists;
@@ -44,7 +44,13 @@ final class Cover {
     chosenBits = new long[n];
     chosenCounts = new long[n];
     listAtDepth = new int[n + 1][];
-    lookup = new Map[n];
+    highestOf = new int[n][];
+    for (int g = 0; g < n; g++) {
+      highestOf[g] = new int[lists.bits[g].length];
+      for (int k = 0; k < highestOf[g].length * days; k++) {
+        highestOf[g][k / days] = Math.max(highestOf[g][k / days], lists.steps[g][k]);
+      }
+    }
   }
 
   /** Whether the search came to its natural end. */
@@ -52,6 +58,7 @@ final class Cover {
     return !cut;
   }
 
+  /** Searches until the taker takes a division. */
   boolean search(Taker taker) {
     this.taker = taker;
     int[][] live = new int[n][];
@@ -60,14 +67,16 @@ final class Cover {
       Arrays.setAll(live[g], k -> k);
     }
     listAtDepth[0] = new int[0];
-    return descend(
-        pool.allBits,
-        pool.allCounts,
-        live,
-        (1 << n) - 1,
-        lists.windows.slack,
-        wish.excessLimit(),
-        0);
+    Rest all =
+        new Rest(
+            pool.allBits,
+            pool.allCounts,
+            lists.windows.poolMass,
+            lists.windows.slack,
+            wish.excessLimit());
+    int everybody = (1 << n) - 1;
+    int[][] fitting = narrow(live, everybody, all, listAtDepth[0]);
+    return fitting != null && descend(all, fitting, everybody, 0);
   }
 
   private boolean pay(long steps) {
@@ -77,56 +86,78 @@ final class Cover {
     return cut;
   }
 
-  private boolean descend(
-      long restBits,
-      long restCounts,
-      int[][] live,
-      int open,
-      long slack,
-      long excessLeft,
-      int depth) {
+  private boolean descend(Rest rest, int[][] live, int open, int depth) {
+    if (Integer.bitCount(open) == 1) {
+      return last(Integer.numberOfTrailingZeros(open), rest, depth);
+    }
     int next = -1;
     for (int g = 0; g < n; g++) {
       if ((open & 1 << g) != 0 && (next < 0 || live[g].length < live[next].length)) {
         next = g;
       }
     }
-    if (Integer.bitCount(open) == 1) {
-      return last(next, restBits, restCounts, slack, excessLeft, depth);
+    // The heaviest block must be in somebody's bundle; often fewer bundles hold it than any one
+    // hiker has.
+    long heaviest = Long.lowestOneBit(rest.bits);
+    if (heaviest != 0
+        && live[next].length > 8
+        && holding(heaviest, live, open) < live[next].length) {
+      for (int g = 0; g < n; g++) {
+        if ((open & 1 << g) != 0 && branch(g, heaviest, rest, live, open, depth)) {
+          return true;
+        }
+        if (cut) {
+          return false;
+        }
+      }
+      return false;
     }
-    int others = open & ~(1 << next);
-    for (int k : live[next]) {
-      if (pay(1)) {
-        return false;
+    return branch(next, 0, rest, live, open, depth);
+  }
+
+  private int holding(long bit, int[][] live, int open) {
+    int count = 0;
+    int seen = 0;
+    for (int g = 0; g < n; g++) {
+      if ((open & 1 << g) != 0) {
+        seen += live[g].length;
+        for (int k : live[g]) {
+          count += (lists.bits[g][k] & bit) != 0 ? 1 : 0;
+        }
       }
-      long slackAfter = slack - lists.waste[next][k];
-      if (slackAfter < 0) {
-        return false;
-      }
-      long excessAfter = excessLeft - lists.excess[next][k];
-      if (excessAfter < 0 || !note(next, k, depth)) {
+    }
+    pay(seen / 32);
+    return count;
+  }
+
+  /** Tries the live bundles of a hiker that hold certain blocks. */
+  private boolean branch(int g, long bits, Rest rest, int[][] live, int open, int depth) {
+    int others = open & ~(1 << g);
+    for (int k : live[g]) {
+      if ((lists.bits[g][k] & bits) != bits) {
         continue;
       }
-      chosenBits[next] = lists.bits[next][k];
-      chosenCounts[next] = lists.counts[next][k];
-      long afterBits = restBits & ~chosenBits[next];
-      long afterCounts = restCounts - chosenCounts[next];
+      if (pay(1) || lists.waste[g][k] > rest.slack) {
+        return false;
+      }
+      if (lists.excess[g][k] > rest.excess || !note(g, k, depth)) {
+        continue;
+      }
+      chosenBits[g] = lists.bits[g][k];
+      chosenCounts[g] = lists.counts[g][k];
+      Rest after =
+          new Rest(
+              rest.bits & ~chosenBits[g],
+              rest.counts - chosenCounts[g],
+              rest.mass - lists.mass[g][k],
+              rest.slack - lists.waste[g][k],
+              rest.excess - lists.excess[g][k]);
       boolean found;
       if (Integer.bitCount(others) == 1) {
-        found =
-            last(
-                Integer.numberOfTrailingZeros(others),
-                afterBits,
-                afterCounts,
-                slackAfter,
-                excessAfter,
-                depth + 1);
+        found = last(Integer.numberOfTrailingZeros(others), after, depth + 1);
       } else {
-        int[][] narrowed = narrow(live, others, afterBits, afterCounts, slackAfter);
-        found =
-            narrowed != null
-                && descend(
-                    afterBits, afterCounts, narrowed, others, slackAfter, excessAfter, depth + 1);
+        int[][] narrowed = narrow(live, others, after, listAtDepth[depth + 1]);
+        found = narrowed != null && descend(after, narrowed, others, depth + 1);
       }
       if (found || cut) {
         return found;
@@ -135,27 +166,39 @@ final class Cover {
     return false;
   }
 
-  /** What is left over must be a bundle of the last hiker. */
-  private boolean last(
-      int g, long restBits, long restCounts, long slack, long excessLeft, int depth) {
-    if (lookup[g] == null) {
-      lookup[g] = new HashMap<>();
-      for (int k = 0; k < lists.bits[g].length; k++) {
-        lookup[g].put(new Words(lists.bits[g][k], lists.counts[g][k]), k);
-      }
-      pay(lists.bits[g].length);
-    }
-    Integer k = lookup[g].get(new Words(restBits, restCounts));
-    if (k == null
-        || lists.waste[g][k] > slack
-        || lists.excess[g][k] > excessLeft
-        || !note(g, k, depth)) {
+  /**
+   * What is left over must be a bundle of the last hiker: its mass gives its waste, by which the
+   * list is sorted.
+   */
+  private boolean last(int g, Rest rest, int depth) {
+    pay(1);
+    long waste = lists.windows.waste(g, rest.mass);
+    if (waste > rest.slack) {
       return false;
     }
-    chosenBits[g] = restBits;
-    chosenCounts[g] = restCounts;
-    pay(4);
-    return taker.take(chosenBits, chosenCounts);
+    long[] wastes = lists.waste[g];
+    int low = 0;
+    int high = wastes.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (wastes[middle] < waste) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    for (int k = low; k < wastes.length && wastes[k] == waste; k++) {
+      if (lists.bits[g][k] == rest.bits && lists.counts[g][k] == rest.counts) {
+        if (lists.excess[g][k] > rest.excess || !note(g, k, depth)) {
+          return false;
+        }
+        chosenBits[g] = rest.bits;
+        chosenCounts[g] = rest.counts;
+        pay(16);
+        return taker.take(chosenBits, chosenCounts);
+      }
+    }
+    return false;
   }
 
   /**
@@ -163,21 +206,46 @@ final class Cover {
    */
   private boolean note(int g, int bundle, int depth) {
     int[] so = listAtDepth[depth];
-    int[] list = Arrays.copyOf(so, so.length + days);
-    System.arraycopy(lists.steps[g], bundle * days, list, so.length, days);
-    Steps.sortDescending(list);
-    if (!Steps.within(list, wish.steps())) {
-      return false;
+    int[] list = listAtDepth[depth + 1];
+    if (list == null || list.length != so.length + days) {
+      list = new int[so.length + days];
+      listAtDepth[depth + 1] = list;
     }
-    listAtDepth[depth + 1] = list;
-    return true;
+    System.arraycopy(so, 0, list, 0, so.length);
+    for (int d = 0; d < days; d++) {
+      insert(list, so.length + d, lists.steps[g][bundle * days + d]);
+    }
+    return Steps.within(list, wish.steps());
   }
 
-  private int @org.jspecify.annotations.Nullable [][] narrow(
-      int[][] live, int others, long restBits, long restCounts, long slack) {
+  /** The highest step that can join those chosen so far within the wish. */
+  private int highestLeft(int[] chosen) {
+    int[] wanted = wish.steps();
+    int at = chosen.length;
+    while (at > 0 && chosen[at - 1] <= wanted[at]) {
+      at--;
+    }
+    return wanted[at];
+  }
+
+  private static void insert(int[] list, int filled, int step) {
+    int at = filled;
+    while (at > 0 && list[at - 1] < step) {
+      list[at] = list[at - 1];
+      at--;
+    }
+    list[at] = step;
+  }
+
+  /**
+   * The bundles that still fit, or nothing where somebody has none or the least wasteful ones waste
+   * too much together.
+   */
+  private int @Nullable [][] narrow(int[][] live, int others, Rest rest, int[] chosen) {
+    int highest = highestLeft(chosen);
     int[][] narrowed = new int[n][];
-    long reached = 0;
     long steps = 0;
+    long least = 0;
     for (int g = 0; g < n; g++) {
       if ((others & 1 << g) == 0) {
         narrowed[g] = live[g];
@@ -187,21 +255,93 @@ final class Cover {
       int size = 0;
       for (int k : live[g]) {
         steps++;
-        if (lists.waste[g][k] > slack) {
+        if (lists.waste[g][k] > rest.slack - least) {
           break;
         }
-        if (Bundle.fits(restBits, restCounts, lists.bits[g][k], lists.counts[g][k], pool.guards)) {
+        if (highestOf[g][k] <= highest
+            && Bundle.fits(
+                rest.bits, rest.counts, lists.bits[g][k], lists.counts[g][k], pool.guards)) {
           kept[size++] = k;
-          reached |= lists.bits[g][k];
         }
       }
       if (size == 0) {
-        pay(steps / 8);
+        pay(1 + steps / 16);
         return null;
       }
+      least += lists.waste[g][kept[0]];
       narrowed[g] = Arrays.copyOf(kept, size);
     }
-    pay(1 + steps / 8);
-    return (restBits & ~reached) == 0 ? narrowed : null;
+    pay(1 + steps / 16);
+    if (least > rest.slack || !force(narrowed, others, rest.bits)) {
+      return null;
+    }
+    for (int g = 0; g < n; g++) {
+      if ((others & 1 << g) != 0) {
+        narrowed[g] = within(g, narrowed[g], rest.slack - least + lists.waste[g][narrowed[g][0]]);
+      }
+    }
+    return narrowed;
+  }
+
+  /**
+   * A block that only one hiker's bundles hold must be in that hiker's bundle; false where somebody
+   * is left with none.
+   */
+  private boolean force(int[][] live, int open, long restBits) {
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      long once = 0;
+      long twice = 0;
+      long[] held = new long[n];
+      int seen = 0;
+      for (int g = 0; g < n; g++) {
+        if ((open & 1 << g) != 0) {
+          seen += live[g].length;
+          for (int k : live[g]) {
+            held[g] |= lists.bits[g][k];
+          }
+          twice |= once & held[g];
+          once |= held[g];
+        }
+      }
+      pay(1 + seen / 32);
+      if ((restBits & ~once) != 0) {
+        return false;
+      }
+      for (int g = 0; g < n; g++) {
+        long must = held[g] & ~twice;
+        if ((open & 1 << g) == 0 || must == 0) {
+          continue;
+        }
+        int before = live[g].length;
+        live[g] = holding(lists.bits[g], live[g], must);
+        changed |= live[g].length < before;
+        if (live[g].length == 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static int[] holding(long[] bits, int[] live, long must) {
+    int[] kept = new int[live.length];
+    int size = 0;
+    for (int k : live) {
+      if ((bits[k] & must) == must) {
+        kept[size++] = k;
+      }
+    }
+    return size == live.length ? live : Arrays.copyOf(kept, size);
+  }
+
+  /** The bundles of a list that waste no more than a limit. */
+  private int[] within(int g, int[] live, long limit) {
+    int size = live.length;
+    while (size > 0 && lists.waste[g][live[size - 1]] > limit) {
+      size--;
+    }
+    return size == live.length ? live : Arrays.copyOf(live, size);
   }
 }

@@ -1,7 +1,6 @@
 package dev.faircarry.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -15,21 +14,11 @@ final class Halves {
     boolean take(long bits, long counts);
   }
 
-  private static final int INDEX_BITS = 20;
-
   private final Half left;
   private final Half right;
 
-  /** Sorted sums of one half; the low bits of a key are the index of its words. */
-  private record Half(long[] keys, long[] bits, long[] counts) {
-    long sum(int at) {
-      return keys[at] >>> INDEX_BITS;
-    }
-
-    int word(int at) {
-      return (int) (keys[at] & ((1 << INDEX_BITS) - 1));
-    }
-  }
+  /** Sums of one half in rising order, with the words of each. */
+  private record Half(long[] sums, long[] bits, long[] counts) {}
 
   private Halves(Half left, Half right) {
     this.left = left;
@@ -84,56 +73,93 @@ final class Halves {
     return product;
   }
 
+  /**
+   * Lists the sums of one side in rising order, entry after entry, by merging with the same list
+   * moved up.
+   */
   private static Half half(Pool pool, List<Integer> side, int day) {
-    int size = (int) combinations(pool, side, (1 << INDEX_BITS) - 1);
+    Half half = new Half(new long[1], new long[1], new long[1]);
+    for (int e : side) {
+      long mass = pool.sample(e).massSince()[0][day];
+      Half grown = half;
+      for (int u = 1; u <= pool.entries.get(e).size(); u++) {
+        grown =
+            merge(
+                grown,
+                half,
+                u * mass,
+                pool.isBit[e] ? pool.unit[e] : 0,
+                pool.isBit[e] ? 0 : u * pool.unit[e]);
+      }
+      half = grown;
+    }
+    return half;
+  }
+
+  private static Half merge(Half one, Half moved, long mass, long bit, long count) {
+    int size = one.sums.length + moved.sums.length;
     long[] sums = new long[size];
     long[] bits = new long[size];
     long[] counts = new long[size];
-    int filled = 1;
-    for (int e : side) {
-      long mass = pool.sample(e).massSince()[0][day];
-      int units = pool.entries.get(e).size();
-      int before = filled;
-      for (int u = 1; u <= units; u++) {
-        for (int k = 0; k < before; k++) {
-          sums[filled] = sums[k] + u * mass;
-          bits[filled] = bits[k] | (pool.isBit[e] ? pool.unit[e] : 0);
-          counts[filled] = counts[k] + (pool.isBit[e] ? 0 : u * pool.unit[e]);
-          filled++;
-        }
+    int p = 0;
+    int q = 0;
+    for (int k = 0; k < size; k++) {
+      boolean first =
+          q == moved.sums.length || (p < one.sums.length && one.sums[p] <= moved.sums[q] + mass);
+      if (first) {
+        sums[k] = one.sums[p];
+        bits[k] = one.bits[p];
+        counts[k] = one.counts[p++];
+      } else {
+        sums[k] = moved.sums[q] + mass;
+        bits[k] = moved.bits[q] | bit;
+        counts[k] = moved.counts[q++] + count;
       }
     }
-    long[] keys = new long[size];
-    for (int k = 0; k < size; k++) {
-      keys[k] = (sums[k] << INDEX_BITS) | k;
+    return new Half(sums, bits, counts);
+  }
+
+  /** How many bundles have {@code from <= mass <= to}. */
+  long count(long from, long to) {
+    long count = 0;
+    int lo = right.sums.length - 1;
+    int hi = right.sums.length - 1;
+    for (long sum : left.sums) {
+      while (hi >= 0 && sum + right.sums[hi] > to) {
+        hi--;
+      }
+      while (lo >= 0 && sum + right.sums[lo] >= from) {
+        lo--;
+      }
+      if (hi < 0) {
+        break;
+      }
+      count += hi - lo;
     }
-    Arrays.sort(keys);
-    return new Half(keys, bits, counts);
+    return count;
   }
 
   /** Hands over every bundle with {@code from <= mass <= to}; returns the steps it took. */
   long walk(long from, long to, Taker taker) {
-    long steps = left.keys.length;
-    int lo = right.keys.length - 1;
-    int hi = right.keys.length - 1;
-    for (int a = 0; a < left.keys.length; a++) {
-      long sum = left.sum(a);
+    long steps = left.sums.length;
+    int lo = right.sums.length - 1;
+    int hi = right.sums.length - 1;
+    for (int a = 0; a < left.sums.length; a++) {
+      long sum = left.sums[a];
       if (sum > to) {
         break;
       }
-      while (hi >= 0 && sum + right.sum(hi) > to) {
+      while (hi >= 0 && sum + right.sums[hi] > to) {
         hi--;
         steps++;
       }
-      while (lo >= 0 && sum + right.sum(lo) >= from) {
+      while (lo >= 0 && sum + right.sums[lo] >= from) {
         lo--;
         steps++;
       }
-      int wa = left.word(a);
       for (int b = lo + 1; b <= hi; b++) {
-        int wb = right.word(b);
         steps++;
-        if (!taker.take(left.bits[wa] | right.bits[wb], left.counts[wa] + right.counts[wb])) {
+        if (!taker.take(left.bits[a] | right.bits[b], left.counts[a] + right.counts[b])) {
           return steps;
         }
       }
@@ -142,6 +168,15 @@ final class Halves {
   }
 
   int length() {
-    return left.keys.length + right.keys.length;
+    return left.sums.length + right.sums.length;
+  }
+
+  /** Which entries a hiker may hold; hikers with the same answer share their halves. */
+  static long reach(Pool pool, int position) {
+    long reach = 0;
+    for (int e = 0; e < pool.entries.size(); e++) {
+      reach = reach * 31 + (pool.sample(e).allowed()[0][pool.group[position]] ? e + 1 : 0);
+    }
+    return reach;
   }
 }

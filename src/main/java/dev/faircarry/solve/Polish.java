@@ -11,8 +11,9 @@ import java.util.Arrays;
  */
 final class Polish {
   private static final int MOST_HIKERS = 6;
-  private static final int BUNDLES = 6000;
-  private static final long STEPS_PER_GROUP = 30_000;
+  private static final int FEWEST_BLOCKS = 14;
+  private static final int BUNDLES = 2000;
+  private static final long STEPS_PER_GROUP = 20_000;
 
   private final State state;
   private final Model m;
@@ -32,10 +33,19 @@ final class Polish {
    *
    * @return whether the state's list got fairer
    */
-  boolean lower(int step, long stepLimit) {
+  boolean lower(int step, int tries, long stepLimit) {
+    int[][] before = state.routes();
+    if (tryLower(step, tries, stepLimit)) {
+      return true;
+    }
+    state.restore(before);
+    return false;
+  }
+
+  private boolean tryLower(int step, int tries, long stepLimit) {
     long until = effort.spent() + stepLimit;
     int fruitless = 0;
-    while (effort.spent() < until && !effort.over() && fruitless < 60) {
+    while (effort.spent() < until && !effort.over() && fruitless < tries) {
       int[] group = group(step, fruitless);
       if (group.length < 2) {
         return false;
@@ -87,7 +97,7 @@ final class Polish {
     if (slack <= 0) {
       return;
     }
-    GroupSearch search = new GroupSearch(state, group, BUNDLES / 2, effort);
+    GroupSearch search = new GroupSearch(state, group, BUNDLES, effort);
     if (!search.listable()) {
       return;
     }
@@ -138,7 +148,8 @@ final class Polish {
     for (int i = 0; i < m.hikers; i++) {
       long slack = slack(i, Math.max(step - 1, Math.min(step, worst(i))));
       long blur = round == 0 ? 1 : 1 + dice.below(1 + Math.min(round, 8));
-      long key = i == first ? Long.MAX_VALUE >> 8 : slack / blur;
+      long other = round % 2 == 0 ? Math.max(0, slack / blur) : dice.below(1 << 20);
+      long key = i == first ? Long.MAX_VALUE >> 8 : other;
       keys[i] = (key << 7) | i;
     }
     Arrays.sort(keys);
@@ -146,7 +157,7 @@ final class Polish {
     for (int k = 0; k < order.length; k++) {
       order[k] = (int) (keys[order.length - 1 - k] & 127);
     }
-    return fill(order);
+    return fill(order, FEWEST_BLOCKS + 2 * (round % 9));
   }
 
   private int anyMorningAt(int step) {
@@ -171,11 +182,11 @@ final class Polish {
     int[] order = new int[m.hikers];
     Arrays.setAll(order, i -> i);
     dice.shuffle(order);
-    return fill(order);
+    return fill(order, FEWEST_BLOCKS + dice.below(8));
   }
 
   /** The first hikers of an order whose blocks can be listed together. */
-  private int[] fill(int[] order) {
+  private int[] fill(int[] order, int mostBlocks) {
     int[] count = new int[m.hikers];
     for (int[] route : state.holder) {
       count[route[0]]++;
@@ -187,7 +198,7 @@ final class Polish {
       if (size == MOST_HIKERS) {
         break;
       }
-      if (size < 2 || blocks + count[i] <= 30) {
+      if (size < 2 || blocks + count[i] <= mostBlocks) {
         group[size++] = i;
         blocks += count[i];
       }

@@ -5,14 +5,28 @@ import java.util.Arrays;
 
 /** From a first split to the best one the effort allows, and how far that is proved. */
 final class Search {
-  private static final int WHOLE_BUNDLES = 60_000;
+  /** Lengths of bundle lists: short lists find, long lists prove. */
+  private static final int SHORT_LISTS = 2_000;
+
+  private static final int LONG_LISTS = 300_000;
+  private static final long SHORT_STEPS = 100_000;
   private static final int MOST_WHOLE = 16;
+
+  /** So few hikers are searched to the end before chance has its turn. */
+  private static final int FEW = 7;
+
+  private static final int PASSES = 5;
+  private static final int EXHAUSTIBLE_BLOCKS = 40;
 
   private final Model m;
   private final State state;
   private final Effort effort;
   private final Dice dice = new Dice(0x5EED);
   private final Bound bound;
+
+  /** Whether all hikers together can be searched exactly. */
+  private final boolean whole;
+
   private int provedLevels;
   private boolean excessProved;
   private int boundSteps;
@@ -22,6 +36,10 @@ final class Search {
     this.state = state;
     this.effort = effort;
     bound = new Bound(m);
+    whole =
+        m.stages == 1
+            && m.hikers <= MOST_WHOLE
+            && new GroupSearch(state, everybody(), 0, effort).listable();
   }
 
   int provedLevels() {
@@ -32,46 +50,51 @@ final class Search {
     return excessProved;
   }
 
+  /** For the first level not proved: the step below which no split can bring it. */
   int boundSteps() {
     return boundSteps;
   }
 
   void run() {
     tell(Progress.Phase.IMPROVING);
-    int aim = bound.atLevel(state.list(), 0, state.list()[0]);
-    boundSteps = aim;
-    improve(aim);
-    long own = new State(m).totalExcess;
-    excessProved = state.totalExcess == own;
+    boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
+    improve(boundSteps);
+    excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
       exhaust(effort.left() / 4);
     }
-    climb();
-    if (provedLevels < state.list().length && worthExhausting()) {
+    for (int pass = 0; pass < PASSES && !done(); pass++) {
+      climb(pass);
+    }
+    if (!done() && m.blocks.size() <= EXHAUSTIBLE_BLOCKS) {
       exhaust(effort.left());
     }
-    settleBound();
+    int[] list = state.list();
+    if (provedLevels < list.length) {
+      boundSteps = bound.atLevel(list, provedLevels, list[provedLevels]);
+    }
     tell(Progress.Phase.PROVING);
   }
 
-  private boolean worthExhausting() {
-    return m.blocks.size() <= 40;
+  private boolean done() {
+    return effort.over() || (excessProved && provedLevels == m.mornings());
   }
 
   /**
-   * Rounds of local search, from gentle to steep; ends early when masses alone show that nothing
-   * can be better.
+   * Rounds of local search, from gentle to steep, shorter where exact search follows at once; ends
+   * early when masses alone show that nothing can be better.
    */
   private void improve(int aim) {
+    long perBlock = whole ? 40 : 2_000;
     long each =
-        Math.max(2_000, Math.min(effort.left() / 24, 4_000L * (m.blocks.size() + m.hikers)));
+        Math.max(500, Math.min(effort.left() / 24, perBlock * (m.blocks.size() + m.hikers)));
     Exchange exchange = new Exchange(state, dice, effort);
     for (int round = 0; round < 2 && !finished(); round++) {
-      exchange.run(Weights.quadratic(aim), 200, each);
-      exchange.run(Weights.growing(aim, 9, 8), 200, each);
-      exchange.run(Weights.growing(aim, 3, 2), 100, each);
-      exchange.run(Weights.growing(aim, 2, 1), 50, each);
+      exchange.run(Weights.quadratic(aim), 100, each);
+      exchange.run(Weights.growing(aim, 9, 8), 100, each);
+      exchange.run(Weights.growing(aim, 3, 2), 50, each);
+      exchange.run(Weights.growing(aim, 2, 1), 20, each);
     }
   }
 
@@ -84,32 +107,57 @@ final class Search {
   }
 
   /**
-   * Level by level from the highest: proved by a bound, lowered, proved by search, or left open.
+   * Level by level from the first that is not proved: proved by a bound, lowered, proved by search,
+   * or left open. Levels below an open one are lowered, not proved.
    */
-  private void climb() {
-    int level = 0;
-    boolean proving = excessProved;
+  private void climb(int pass) {
     int[] list = state.list();
+    int level = firstOpen(list);
+    boolean proving = excessProved;
     while (level < list.length && !effort.over()) {
       int last = lastOfTie(list, level);
       int[] wanted = Steps.fairerAt(list, last);
       GroupSearch.Result result =
-          bound.excludes(wanted) ? GroupSearch.Result.NONE : lower(list, last, wanted);
+          bound.excludes(wanted) ? GroupSearch.Result.NONE : lower(list, last, wanted, pass);
       if (result == GroupSearch.Result.FOUND) {
-        list = state.list();
+        int[] fairer = state.list();
+        level = Math.min(level, Arrays.mismatch(list, fairer));
+        proving = excessProved && provedLevels >= level;
+        list = fairer;
         tell(Progress.Phase.IMPROVING);
         continue;
       }
+      if (proving) {
+        provedLevels =
+            result == GroupSearch.Result.NONE ? last + 1 : provedOfTie(list, level, last);
+      }
       proving &= result == GroupSearch.Result.NONE;
       level = last + 1;
-      if (proving) {
-        provedLevels = level;
+    }
+  }
+
+  /** How many levels masses prove when the last of a tie cannot be proved. */
+  private int provedOfTie(int[] list, int level, int last) {
+    int low = level;
+    int high = last;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (bound.excludes(Steps.fairerAt(list, middle))) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    list = state.list();
-    if (proving && level >= list.length) {
-      provedLevels = list.length;
+    return low;
+  }
+
+  /** Where to go on: the start of the tie that the first level not proved belongs to. */
+  private int firstOpen(int[] list) {
+    int level = Math.min(provedLevels, list.length - 1);
+    while (level > 0 && list[level - 1] == list[level]) {
+      level--;
     }
+    return provedLevels == list.length ? list.length : level;
   }
 
   private static int lastOfTie(int[] list, int level) {
@@ -120,33 +168,45 @@ final class Search {
     return last;
   }
 
-  private GroupSearch.Result lower(int[] list, int last, int[] wanted) {
+  /**
+   * Exact search among all hikers with short lists, among few of them, and among all again with
+   * long ones.
+   */
+  private GroupSearch.Result lower(int[] list, int last, int[] wanted, int pass) {
     if (m.stages > 1) {
       return GroupSearch.Result.UNKNOWN;
     }
-    int[] all = new int[m.hikers];
-    Arrays.setAll(all, i -> i);
-    boolean whole = m.hikers <= MOST_WHOLE;
-    long share = Math.max(20_000, effort.left() / 8);
+    Wish wish = new Wish(wanted, state.totalExcess);
     if (whole) {
-      GroupSearch search = new GroupSearch(state, all, WHOLE_BUNDLES, effort);
-      whole = search.listable();
-      if (whole) {
-        GroupSearch.Result result = search.search(new Wish(wanted, state.totalExcess), share / 2);
-        if (result != GroupSearch.Result.UNKNOWN) {
-          return result;
-        }
+      GroupSearch search = new GroupSearch(state, everybody(), SHORT_LISTS, effort);
+      GroupSearch.Result result = search.search(wish, SHORT_STEPS << pass);
+      if (result != GroupSearch.Result.UNKNOWN) {
+        return result;
       }
     }
-    Polish polish = new Polish(state, dice, effort);
-    if (polish.lower(list[last], share)) {
+    GroupSearch.Result result = GroupSearch.Result.UNKNOWN;
+    if (whole && m.hikers <= FEW) {
+      result = everything(wish, pass);
+    }
+    if (result == GroupSearch.Result.UNKNOWN
+        && new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {
       return GroupSearch.Result.FOUND;
     }
-    if (whole) {
-      GroupSearch search = new GroupSearch(state, all, 10 * WHOLE_BUNDLES, effort);
-      return search.search(new Wish(wanted, state.totalExcess), effort.left() / 2);
+    if (whole && m.hikers > FEW) {
+      result = everything(wish, pass);
     }
-    return GroupSearch.Result.UNKNOWN;
+    return result;
+  }
+
+  private GroupSearch.Result everything(Wish wish, int pass) {
+    GroupSearch search = new GroupSearch(state, everybody(), LONG_LISTS, effort);
+    return search.search(wish, (SHORT_STEPS * 8) << pass);
+  }
+
+  private int[] everybody() {
+    int[] all = new int[m.hikers];
+    Arrays.setAll(all, i -> i);
+    return all;
   }
 
   private void exhaust(long steps) {
@@ -158,15 +218,7 @@ final class Search {
     }
     if (ended) {
       excessProved = true;
-      provedLevels = state.list().length;
-    }
-  }
-
-  /** The bound of the first level that is not proved. */
-  private void settleBound() {
-    int[] list = state.list();
-    if (provedLevels < list.length) {
-      boundSteps = bound.atLevel(list, provedLevels, list[provedLevels]);
+      provedLevels = m.mornings();
     }
   }
 

@@ -16,7 +16,10 @@ final class Windows {
   final long[][] most;
 
   private final int[] columns;
-  private final long poolMass;
+
+  /** Milligrams of pool blocks there are. */
+  final long poolMass;
+
   private long[] u = {};
   private long[] v = {};
 
