@@ -66,6 +66,7 @@ final class HikerIssues {
     ranges.itemMass(at.at("mass"), pack.mass());
     ranges.volume(at.at("volume"), pack.volume());
     pack.loadRating().ifPresent(rating -> ranges.itemMass(at.at("loadRating"), rating));
+    pack.labelMass().ifPresent(mass -> ranges.itemMass(at.at("labelMass"), mass));
   }
 
   private static void kit(Hiker hiker, Pointer at, Ranges ranges) {
@@ -85,5 +86,7 @@ final class HikerIssues {
     ranges.covers(at.at("covers"), item.covers());
     item.use().ifPresent(use -> ranges.evenly(at.at("use"), use, item.mass()));
     ranges.contains(at.at("contains"), item.contains());
+    item.purpose().ifPresent(purpose -> ranges.word(at.at("purpose"), purpose));
+    item.labelMass().ifPresent(mass -> ranges.itemMass(at.at("labelMass"), mass));
   }
 }

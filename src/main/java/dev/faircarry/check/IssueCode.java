@@ -35,7 +35,8 @@ public enum IssueCode {
   NO_UNIT("A quantity has no unit.", "Write the unit behind the number, as in \"31 oz\"."),
   UNKNOWN_UNIT(
       "The unit of a quantity is not known here.",
-      "Use mg, g, kg, oz or lb for a mass; mL, L, fl oz, qt, gal or cu in for a volume."),
+      "Use mg, g, kg, oz or lb for a mass; mL, L, fl oz, qt, gal or cu in for a volume; m, km, ft"
+          + " or mi for a length."),
   NOT_A_QUANTITY(
       "A text cannot be read as a quantity.",
       "Write plain decimal numbers with a point, each with its unit, larger units first, as in \"1"
@@ -76,6 +77,14 @@ public enum IssueCode {
   WRONG_LENGTH(
       "A list by day has not one entry for each day.",
       "Write one entry for each day, day 1 first."),
+  UNKNOWN_THING(
+      "A thing is named that the trip does not have.",
+      "Name a shared item by its id, a thing of a kit by \"hiker/item\"."),
+  NEED_UNITS_DIFFER(
+      "A need is counted in one place and measured as a volume in another.",
+      "Write numbers, or volumes, wherever the need is named."),
+  CONTRADICTION(
+      "Numbers that belong together contradict each other.", "Correct one of the numbers named."),
   LEAVES_TOO_MUCH(
       "More is left of a thing than there was.", "State in \"leaves\" at most the whole mass.");
 

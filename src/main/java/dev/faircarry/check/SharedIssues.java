@@ -43,6 +43,7 @@ final class SharedIssues {
       ranges.number(at.at("sleeps"), item.sleeps().getAsInt(), 0, Limits.SLEEPS);
     }
     item.goesInto().ifPresent(kind -> goesInto(at.at("goesInto"), kind));
+    item.purpose().ifPresent(purpose -> ranges.word(at.at("purpose"), purpose));
     onDays(item.onDays(), at.at("onDays"));
     item.form().match(new OfForm(item, at));
   }

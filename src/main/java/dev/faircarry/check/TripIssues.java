@@ -37,6 +37,7 @@ public final class TripIssues {
     hikers(daysFine);
     shared(daysFine);
     RuleIssues.find(trip, issues, ranges);
+    trip.plan().ifPresent(plan -> PlanIssues.find(trip, plan, ranges));
     return issues.list();
   }
 

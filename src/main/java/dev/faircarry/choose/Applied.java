@@ -8,6 +8,7 @@ import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Rule;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.plan.Need;
 import dev.faircarry.trip.plan.Offer;
 import dev.faircarry.trip.plan.Plan;
 import dev.faircarry.trip.plan.Taking;
@@ -146,7 +147,7 @@ public record Applied(Trip trip, List<String> changedRules) {
   private static SharedItem shared(Offer offer, int count) {
     OptionalInt sleeps = OptionalInt.empty();
     for (Offer.Cover cover : offer.covers()) {
-      if (cover.need().equals(DefaultNeeds.SLEEPING)) {
+      if (cover.need().equals(Need.SLEEPING)) {
         sleeps = OptionalInt.of((int) cover.amount().size());
       }
     }
@@ -181,7 +182,7 @@ public record Applied(Trip trip, List<String> changedRules) {
   private static List<String> covers(Offer offer) {
     return offer.covers().stream()
         .map(Offer.Cover::need)
-        .filter(n -> !n.equals(DefaultNeeds.SLEEPING))
+        .filter(n -> !n.equals(Need.SLEEPING))
         .distinct()
         .toList();
   }

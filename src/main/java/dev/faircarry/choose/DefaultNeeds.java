@@ -3,6 +3,7 @@ package dev.faircarry.choose;
 import dev.faircarry.trip.Form;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.plan.Need;
 import dev.faircarry.unit.Rounding;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +16,6 @@ import java.util.TreeMap;
  */
 public final class DefaultNeeds {
   private DefaultNeeds() {}
-
-  public static final String SLEEPING = "sleeping";
-  public static final String POT = "pot";
 
   private static final long POT_MILLILITERS_PER_PERSON = 500;
   private static final long PEOPLE_PER_STOVE = 4;
@@ -32,11 +30,15 @@ public final class DefaultNeeds {
       return needs;
     }
     if (trip.days() > 1) {
-      needs.add(new Default(SLEEPING, people, false, 0, "a place to sleep for each"));
+      needs.add(new Default(Need.SLEEPING, people, false, 0, "a place to sleep for each"));
     }
     needs.add(
         new Default(
-            POT, POT_MILLILITERS_PER_PERSON * people, true, 0, "half a litre of pot for each"));
+            Need.POT,
+            POT_MILLILITERS_PER_PERSON * people,
+            true,
+            0,
+            "half a litre of pot for each"));
     needs.add(
         new Default(
             "flame",

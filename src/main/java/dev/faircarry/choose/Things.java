@@ -5,6 +5,7 @@ import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.plan.Need;
 import java.util.Optional;
 
 /** What is there: masses, numbers and how much of a need a thing meets. */
@@ -79,7 +80,7 @@ final class Things {
    * one.
    */
   static long meets(Trip trip, SharedItem item, String need, boolean room) {
-    if (need.equals(DefaultNeeds.SLEEPING) && item.sleeps().isPresent()) {
+    if (need.equals(Need.SLEEPING) && item.sleeps().isPresent()) {
       return item.sleeps().getAsInt();
     }
     boolean covers = item.covers().contains(need);

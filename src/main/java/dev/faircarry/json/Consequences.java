@@ -29,16 +29,31 @@ final class Consequences {
   private static final Pattern CONTAINERS =
       Pattern.compile(HIKERS + "(/kit(/[0-9]+(/contains.*)?)?)?)?|" + SHARED + "(/contains.*)?)?");
 
+  private static final Pattern THINGS =
+      Pattern.compile(SHARED + "(/id)?)?|" + HIKERS + "(/id|/kit(/[0-9]+(/id)?)?)?)?");
+
+  /** A list of a plan with an entry that is no object; what comes after it has moved up. */
+  private static final Pattern MOVED = Pattern.compile("/plan/.*/[0-9]+");
+
+  /** Codes whose cause can be any fault beside them. */
+  private static final Set<IssueCode> OF_ONE_LIST =
+      Set.of(IssueCode.DAYS_NOT_RISING, IssueCode.CONTRADICTION);
+
   private final Set<String> places;
 
   /** Lists of which an entry has a fault of its own. */
   private final Set<String> lists = new HashSet<>();
 
+  private final Set<String> moved = new HashSet<>();
   private final Map<Pattern, Boolean> found = new HashMap<>();
 
   private Consequences(Set<String> places) {
     this.places = places;
     places.stream().filter(place -> !place.isEmpty()).map(Consequences::above).forEach(lists::add);
+    places.stream()
+        .filter(place -> MOVED.matcher(place).matches())
+        .map(Consequences::above)
+        .forEach(moved::add);
   }
 
   /** What is left of {@code issues} once those are gone that follow from {@code earlier} ones. */
@@ -55,8 +70,20 @@ final class Consequences {
 
   private boolean follows(Issue issue) {
     return places.contains(issue.pointer())
-        || (issue.code() == IssueCode.DAYS_NOT_RISING && lists.contains(above(issue.pointer())))
+        || (OF_ONE_LIST.contains(issue.code()) && lists.contains(above(issue.pointer())))
+        || hasMoved(issue.pointer())
         || cause(issue.code()).filter(this::anyPlace).isPresent();
+  }
+
+  private boolean hasMoved(String pointer) {
+    String place = pointer;
+    while (place.startsWith("/plan/")) {
+      place = above(place);
+      if (moved.contains(place)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean anyPlace(Pattern pattern) {
@@ -76,6 +103,7 @@ final class Consequences {
       case UNKNOWN_PARTY -> Optional.of(PARTIES);
       case UNKNOWN_PIECE -> Optional.of(PIECES);
       case NO_CONTAINER -> Optional.of(CONTAINERS);
+      case UNKNOWN_THING -> Optional.of(THINGS);
       default -> Optional.empty();
     };
   }

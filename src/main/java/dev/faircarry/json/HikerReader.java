@@ -74,7 +74,8 @@ final class HikerReader {
             massFrom(entry),
             Quantities.volume(entry, "volume"),
             Quantities.mass(entry, "loadRating"),
-            Quantities.cost(entry, "cost"));
+            Quantities.cost(entry, "cost"),
+            Quantities.mass(entry, "labelMass"));
     entry.done();
     return pack;
   }
@@ -115,7 +116,9 @@ final class HikerReader {
             entry.flag("luxury"),
             entry.texts("covers", Limits.COVERS_PER_ITEM).orElse(List.of()),
             UseReader.evenly(entry),
-            UseReader.contains(entry));
+            UseReader.contains(entry),
+            entry.text("purpose"),
+            Quantities.mass(entry, "labelMass"));
     entry.done();
     return item;
   }

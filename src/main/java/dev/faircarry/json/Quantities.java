@@ -7,9 +7,12 @@ import dev.faircarry.check.Pointer;
 import dev.faircarry.trip.Limits;
 import dev.faircarry.unit.Cost;
 import dev.faircarry.unit.Fraction;
+import dev.faircarry.unit.Length;
 import dev.faircarry.unit.Mass;
 import dev.faircarry.unit.Parse;
+import dev.faircarry.unit.Temperature;
 import dev.faircarry.unit.Volume;
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -23,6 +26,9 @@ final class Quantities {
   private static final Mass BODY_STAND_IN = Mass.ofMilligrams(70_000_000L);
   static final Mass LOAD_STAND_IN = Mass.ofMilligrams(10_000_000L);
   private static final Volume VOLUME_STAND_IN = new Volume("0 L", 0);
+  static final Length NO_LENGTH = new Length("0 m", 0);
+  private static final Temperature FREEZING = new Temperature("0 °C", 0);
+  private static final int MAX_DIGITS = 12;
   private static final Cost COST_STAND_IN = new Cost("0", 0);
 
   private Quantities() {}
@@ -61,6 +67,66 @@ final class Quantities {
 
   static Optional<Cost> cost(Entry entry, String field) {
     return quantity(entry, field, Cost::parse, COST_STAND_IN, "an amount such as \"180.00\"", true);
+  }
+
+  static Optional<Length> length(Entry entry, String field) {
+    return quantity(entry, field, Length::parse, NO_LENGTH, "a length such as \"12 km\"", true);
+  }
+
+  static Optional<Length> height(Entry entry, String field) {
+    return quantity(
+        entry, field, Length::parseHeight, NO_LENGTH, "a height such as \"1800 m\"", true);
+  }
+
+  static Optional<Temperature> temperature(Entry entry, String field) {
+    return quantity(
+        entry, field, Temperature::parse, FREEZING, "a temperature such as \"10 °C\"", true);
+  }
+
+  /** A number that need not be whole; its limits are judged later. */
+  static Optional<BigDecimal> decimal(Entry entry, String field) {
+    return plainNumber(entry, field, BigDecimal.ONE);
+  }
+
+  /** A part of something, a number from 0 to 1 or a little more; its limits are judged later. */
+  static Optional<Fraction> share(Entry entry, String field) {
+    return plainNumber(entry, field, BigDecimal.ZERO)
+        .map(
+            number -> {
+              if (Fraction.of(number) instanceof Parse.Read<Fraction> read) {
+                return read.value();
+              }
+              notPlain(entry, field, number.toString());
+              return Fraction.of("0");
+            });
+  }
+
+  private static Optional<BigDecimal> plainNumber(Entry entry, String field, BigDecimal standIn) {
+    Optional<JsonNode> value = entry.find(field);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!value.get().isNumber()) {
+      Entry.wrongType(value.get(), entry.at().at(field), "a number", true, entry.issues());
+      return Optional.of(standIn);
+    }
+    BigDecimal number = value.get().decimalValue();
+    if (number.precision() > MAX_DIGITS || Math.abs((long) number.scale()) > MAX_DIGITS) {
+      notPlain(entry, field, value.get().asText());
+      return Optional.of(standIn);
+    }
+    return Optional.of(number);
+  }
+
+  private static void notPlain(Entry entry, String field, String value) {
+    entry
+        .issues()
+        .add(
+            IssueCode.OUT_OF_RANGE,
+            entry.at().at(field),
+            value,
+            "The number is beyond every limit here, less than nothing, or finer than is kept.",
+            "Write a plain number with at most six decimals, not less than nothing.");
   }
 
   /** A fraction of body mass, a number. */

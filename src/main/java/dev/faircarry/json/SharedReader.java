@@ -41,6 +41,7 @@ final class SharedReader {
             Quantities.cost(entry, "cost"),
             entry.text("goesInto"),
             onDays(entry),
+            entry.text("purpose"),
             form(entry));
     return item;
   }

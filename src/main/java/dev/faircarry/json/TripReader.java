@@ -12,6 +12,7 @@ import dev.faircarry.trip.Policy;
 import dev.faircarry.trip.Rule;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,8 +55,9 @@ public final class TripReader {
     List<Hiker> hikers = hikers(entry);
     List<SharedItem> shared = shared(entry);
     List<Rule> rules = rules(entry);
+    Optional<Plan> plan = entry.child("plan").map(PlanReader::read);
     entry.done();
-    return new Trip(name, days, policy, hikers, shared, rules);
+    return new Trip(name, days, policy, hikers, shared, rules, plan);
   }
 
   /** Notes a format other than the one read here. */

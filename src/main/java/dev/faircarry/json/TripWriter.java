@@ -49,6 +49,7 @@ public final class TripWriter {
     for (Rule rule : trip.rules()) {
       rules.add(rule.match(new RuleWriter()));
     }
+    trip.plan().ifPresent(plan -> out.set("plan", PlanWriter.plan(plan)));
     return out;
   }
 
@@ -88,6 +89,7 @@ public final class TripWriter {
     volume(out, "volume", pack.volume());
     mass(out, "loadRating", pack.loadRating());
     cost(out, pack.cost());
+    mass(out, "labelMass", pack.labelMass());
     return out;
   }
 
@@ -103,6 +105,8 @@ public final class TripWriter {
     texts(out, "covers", item.covers());
     item.use().ifPresent(use -> out.set("use", evenly(use)));
     contains(out, item.contains());
+    item.purpose().ifPresent(purpose -> out.put("purpose", purpose));
+    mass(out, "labelMass", item.labelMass());
     return out;
   }
 
@@ -117,6 +121,7 @@ public final class TripWriter {
       ArrayNode days = out.putArray("onDays");
       item.onDays().forEach(days::add);
     }
+    item.purpose().ifPresent(purpose -> out.put("purpose", purpose));
     return item.form().match(new FormWriter(out));
   }
 
@@ -175,7 +180,7 @@ public final class TripWriter {
     }
   }
 
-  private static void mass(ObjectNode out, String field, Optional<Mass> mass) {
+  static void mass(ObjectNode out, String field, Optional<Mass> mass) {
     mass.ifPresent(m -> out.put(field, m.entered()));
   }
 
@@ -183,15 +188,15 @@ public final class TripWriter {
     cost.ifPresent(c -> out.put("cost", c.entered()));
   }
 
-  private static void fraction(ObjectNode out, String field, Optional<Fraction> fraction) {
+  static void fraction(ObjectNode out, String field, Optional<Fraction> fraction) {
     fraction.ifPresent(f -> out.put(field, f.entered()));
   }
 
-  private static void number(ObjectNode out, String field, OptionalInt number) {
+  static void number(ObjectNode out, String field, OptionalInt number) {
     number.ifPresent(n -> out.put(field, n));
   }
 
-  private static void flag(ObjectNode out, String field, boolean flag) {
+  static void flag(ObjectNode out, String field, boolean flag) {
     if (flag) {
       out.put(field, true);
     }

@@ -3,6 +3,8 @@ package dev.faircarry.json;
 import dev.faircarry.trip.MassFrom;
 import dev.faircarry.trip.Policy;
 import dev.faircarry.trip.Stow;
+import dev.faircarry.trip.plan.Fuel;
+import dev.faircarry.trip.plan.Surface;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -13,6 +15,8 @@ final class Words {
   static final Map<String, Stow> STOW = of(Stow.values());
   static final Map<String, MassFrom> MASS_FROM = of(MassFrom.values());
   static final Map<String, Policy.Basis> BASIS = of(Policy.Basis.values());
+  static final Map<String, Surface> SURFACE = of(Surface.values());
+  static final Map<String, Fuel.Kind> FUEL = of(Fuel.Kind.values());
 
   private Words() {}
 

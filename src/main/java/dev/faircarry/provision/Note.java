@@ -12,13 +12,11 @@ public record Note(Code code, String message, String remedy) {
   /** Kinds of notes. */
   public enum Code {
     MEALS_COVER_ENERGY,
-    ALREADY_BOILING,
     NO_FUEL_NEEDED,
     TOO_MUCH_FUEL,
     BOTTLES_MISSING,
     NOBODY_THERE,
-    WALKING_TIME_ASSUMED,
-    TOO_MANY_UNITS;
+    WALKING_TIME_ASSUMED;
 
     /** The code as it stands in documents: {@code bottles-missing}. */
     public String text() {

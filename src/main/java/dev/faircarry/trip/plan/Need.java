@@ -1,5 +1,6 @@
 package dev.faircarry.trip.plan;
 
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -10,4 +11,14 @@ import java.util.OptionalInt;
  * @param atLeast so much in the whole group; nothing strikes the need
  * @param perParty each party needs at least so many of its own
  */
-public record Need(String covers, Amount atLeast, OptionalInt perParty) {}
+public record Need(String covers, Amount atLeast, OptionalInt perParty) {
+  /** Places to sleep; what a shared item {@code sleeps} counts for it. */
+  public static final String SLEEPING = "sleeping";
+
+  /** Room in pots; measured as a volume unless stated otherwise. */
+  public static final String POT = "pot";
+
+  /** Needs that every group has by default and that are counted. */
+  public static final List<String> COUNTED =
+      List.of(SLEEPING, "flame", "water-treatment", "first-aid", "navigation", "light", "repair");
+}

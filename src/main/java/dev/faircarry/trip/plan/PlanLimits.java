@@ -22,6 +22,12 @@ public final class PlanLimits {
   public static final int NAMES_PER_OFFER = 50;
   public static final int NEED_COUNT = 1000;
 
+  /** All offers together, each as often as there are: 200,000.00. */
+  public static final long OFFERS_PRICE_HUNDREDTHS = 20_000_000L;
+
+  /** Ids of meals and containers, so that what is made from them has an id of its own. */
+  public static final int PROVISION_ID_LENGTH = 35;
+
   /** Heights where people camp, and a little more: 500 m below the sea to 9,000 m. */
   public static final long MIN_HEIGHT_MILLIMETERS = -500_000L;
 
@@ -37,6 +43,11 @@ public final class PlanLimits {
 
   public static final int MAX_METERS_PER_HOUR = 10_000;
   public static final int MINUTES_PER_DAY = 1440;
+
+  /** A bottle or a cartridge holds at least this: 100 mL, 1 g. */
+  public static final long MIN_BOTTLE_MILLILITERS = 100;
+
+  public static final long MIN_CONTAINER_FUEL_MILLIGRAMS = 1_000;
 
   /** Water as people meet it outdoors: 0 to 60 °C. */
   public static final long MAX_WATER_MILLICELSIUS = 60_000L;
