@@ -56,10 +56,6 @@ public final class Issues {
     return Set.copyOf(pointers);
   }
 
-  public boolean isEmpty() {
-    return kept.isEmpty();
-  }
-
   /** A value in at most {@value #VALUE_LENGTH} characters and an ellipsis. */
   public static String shortened(String value) {
     if (value.length() <= VALUE_LENGTH) {

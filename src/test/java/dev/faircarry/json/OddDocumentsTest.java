@@ -240,6 +240,33 @@ class OddDocumentsTest {
   }
 
   @Test
+  void entryTenComesAfterEntryNine() {
+    String hikers = "{\"targetLoad\": \"9 kg\"},".repeat(11);
+    List<String> codes =
+        codes(
+            "{\"format\": \"faircarry-trip/1\", \"name\": \"N\", \"days\": 1, \"hikers\": ["
+                + hikers.substring(0, hikers.length() - 1)
+                + "]}");
+    assertEquals(11, codes.size());
+    assertEquals("missing /hikers/2/name", codes.get(2));
+    assertEquals("missing /hikers/9/name", codes.get(9));
+    assertEquals("missing /hikers/10/name", codes.get(10));
+  }
+
+  @Test
+  void issuesUpToTheLimitAreAllListed() {
+    String kit = "0,".repeat(Limits.KIT_ITEMS_PER_HIKER - 1) + "0";
+    String hiker = "{\"id\": \"a\", \"targetLoad\": \"9 kg\", \"kit\": [" + kit + "]}";
+    String head = "{\"format\": \"faircarry-trip/1\", \"name\": \"N\", \"days\": 1, \"hikers\": [";
+    Reading.Bad<Trip> all = (Reading.Bad<Trip>) TripReader.read(bytes(head + hiker + "]}"));
+    assertEquals(Limits.ISSUES, all.issues().size());
+    assertFalse(all.more());
+    Reading.Bad<Trip> more = (Reading.Bad<Trip>) TripReader.read(bytes(head + hiker + ", 0]}"));
+    assertEquals(Limits.ISSUES, more.issues().size());
+    assertTrue(more.more());
+  }
+
+  @Test
   void noMoreIssuesThanTheLimitAreListed() {
     Reading.Bad<Trip> bad =
         (Reading.Bad<Trip>) TripReader.read(bytes("{\"hikers\": [" + "0,".repeat(900_000) + "0]}"));

@@ -109,6 +109,49 @@ class SplitReaderTest {
   }
 
   @Test
+  void unknownFieldsAreNamedEverywhere() {
+    assertEquals(
+        List.of(
+            "unknown-field /carries/0/pieces/0/mass",
+            "unknown-field /handoversAtCamp/0/mass",
+            "unknown-field /opened/0/mass"),
+        codes(
+            """
+            {"format": "faircarry-split/1",
+             "carries": [{"hiker": "a", "pieces": [{"piece": "x", "mass": 1}]}],
+             "opened": [{"day": 1, "piece": "x", "hiker": "a", "units": 1, "mass": 1}],
+             "handoversAtCamp": [{"afterDay": 1, "from": "a", "to": "b", "piece": "x", "mass": 1}]}
+            """));
+  }
+
+  @Test
+  void numbersHaveTheirLimits() {
+    String opened =
+        "{\"format\": \"faircarry-split/1\", \"carries\": [],"
+            + " \"opened\": [{\"day\": %d, \"piece\": \"x\", \"hiker\": \"a\", \"units\": %d}]}";
+    assertEquals(List.of(), codes(opened.formatted(1, 1)));
+    assertEquals(List.of(), codes(opened.formatted(30, 1000)));
+    assertEquals(
+        List.of("out-of-range /opened/0/day", "out-of-range /opened/0/units"),
+        codes(opened.formatted(0, 0)));
+    assertEquals(
+        List.of("out-of-range /opened/0/day", "out-of-range /opened/0/units"),
+        codes(opened.formatted(31, 1001)));
+  }
+
+  @Test
+  void idsHaveTheirLength() {
+    String longest = "i".repeat(40);
+    String pieces = "[{\"hiker\": \"a\", \"pieces\": [\"%s\"]}]";
+    assertEquals(List.of(), codes(withCarries(pieces.formatted(longest + "/" + longest))));
+    assertEquals(
+        List.of("text-too-long /carries/0/pieces/0"),
+        codes(withCarries(pieces.formatted(longest + "/i" + longest))));
+    assertEquals(
+        List.of("empty-text /carries/0/pieces/0"), codes(withCarries(pieces.formatted("x/"))));
+  }
+
+  @Test
   void moreHikersThanATripCanHaveAreRefused() {
     String carries =
         IntStream.rangeClosed(1, 101)
