@@ -5,26 +5,57 @@ import java.util.Arrays;
 /**
  * What no split can do, from masses alone.
  *
- * <p>A wish (a list of steps nowhere to be passed) cannot come true where own kit alone passes it;
- * where on some day the most that hikers can hold, each at a wanted step of its own, is less than
- * what the group carries that day ({@link Matching}); or where the days together need more mornings
- * above the wish's last step than it has.
+ * <p>A wish (a list of steps nowhere to be passed) cannot come true where own kit alone passes it,
+ * or where on some day the most that hikers can hold exactly, each at a wanted step of its own, is
+ * less than what the group carries that day ({@link Matching}). With several days the highest
+ * wanted steps must be shared among them, see {@link Shares}.
  */
 final class Bound {
+  private static final int MOST_MORNINGS_SHARED = 120;
+  private static final int ROUNDS = 4;
+
   private final Model m;
   private final int[] ownList;
   private final Reachable reachable;
 
   Bound(Model model) {
     m = model;
-    State empty = new State(m);
-    ownList = empty.list();
+    ownList = new State(m).list();
     reachable = new Reachable(m);
   }
 
-  /** The list of steps that own kit alone makes; no split is anywhere below it. */
-  int[] ownList() {
-    return ownList.clone();
+  /**
+   * For each day, the step at which the hikers who are not above it by own kit alone could hold
+   * everything together.
+   */
+  int[] aims() {
+    int[] aims = new int[m.days];
+    for (int d = 0; d < m.days; d++) {
+      int low = 0;
+      int high = 1;
+      while (roomAt(d, high) < m.leastTotal[d]) {
+        low = high + 1;
+        high *= 2;
+      }
+      while (low < high) {
+        int middle = (low + high) >>> 1;
+        if (roomAt(d, middle) >= m.leastTotal[d]) {
+          high = middle;
+        } else {
+          low = middle + 1;
+        }
+      }
+      aims[d] = low;
+    }
+    return aims;
+  }
+
+  private long roomAt(int day, int step) {
+    long room = 0;
+    for (int i : present(day)) {
+      room += Math.max(0, m.capacity(i, day, step));
+    }
+    return room;
   }
 
   /** Whether no split can keep the wanted list. */
@@ -32,43 +63,105 @@ final class Bound {
     if (!Steps.within(ownList, wanted)) {
       return true;
     }
-    int last = wanted[wanted.length - 1];
-    int above = 0;
-    while (above < wanted.length && wanted[above] > last) {
-      above++;
-    }
-    int needed = 0;
-    for (int d = 0; d < m.days; d++) {
-      int fewest = fewestAbove(d, wanted, above);
-      if (fewest < 0) {
-        return true;
-      }
-      needed += fewest;
-    }
-    return needed > above;
+    boolean eachValue = m.days > 1 && m.days * m.hikers <= MOST_MORNINGS_SHARED;
+    return new Shares(wanted, eachValue).excluded();
   }
 
   /**
-   * Fewest hikers who must be above the wanted list's last step on a day; -1 where no number is
-   * enough.
+   * How the highest wanted steps must be shared among the days. Going down the wanted values, each
+   * day needs at least so many hikers above a value; what other days need is not there for it,
+   * which leaves it fewer high steps, and so it may need more. Repeated until nothing changes or
+   * more are needed above some value than are wanted there.
    */
-  private int fewestAbove(int day, int[] wanted, int above) {
-    int[] who = present(day);
-    int most = Math.min(above, who.length);
-    if (!holds(day, wanted, who, most)) {
-      return -1;
-    }
-    int low = 0;
-    int high = most;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (holds(day, wanted, who, middle)) {
-        high = middle;
-      } else {
-        low = middle + 1;
+  private final class Shares {
+    private final int[] values;
+
+    /** How many wanted steps are above each value. */
+    private final int[] above;
+
+    /** Fewest hikers above each value, by day and value. */
+    private final int[][] need;
+
+    private final boolean eachValue;
+
+    Shares(int[] wanted, boolean eachValue) {
+      this.eachValue = eachValue;
+      int[] distinct = new int[wanted.length];
+      int[] counts = new int[wanted.length];
+      int size = 0;
+      for (int k = 0; k < wanted.length; k++) {
+        if (k == 0 || wanted[k] != wanted[k - 1]) {
+          distinct[size] = wanted[k];
+          counts[size++] = k;
+        }
       }
+      values = Arrays.copyOf(distinct, size);
+      above = Arrays.copyOf(counts, size);
+      need = new int[m.days][size];
     }
-    return low;
+
+    boolean excluded() {
+      boolean changed = true;
+      for (int round = 0; changed && round < ROUNDS; round++) {
+        changed = false;
+        for (int d = 0; d < m.days; d++) {
+          for (int j = eachValue ? 0 : values.length - 1; j < values.length; j++) {
+            int fewest = fewestAbove(d, j);
+            if (fewest < 0) {
+              return true;
+            }
+            changed |= fewest > need[d][j];
+            need[d][j] = Math.max(need[d][j], fewest);
+          }
+        }
+        for (int j = 0; j < values.length; j++) {
+          if (free(-1, j) < 0) {
+            return true;
+          }
+        }
+        changed &= m.days > 1;
+      }
+      return false;
+    }
+
+    /** How many of the steps above a value the other days leave for a day. */
+    private int free(int day, int j) {
+      int free = above[j];
+      for (int d = 0; d < m.days; d++) {
+        free -= d == day ? 0 : need[d][j];
+      }
+      return free;
+    }
+
+    /**
+     * Fewest hikers who must be above a value on a day; -1 where the steps left for it are not
+     * enough.
+     */
+    private int fewestAbove(int day, int j) {
+      int[] who = present(day);
+      int[] tokens = new int[who.length];
+      for (int k = 0; k < tokens.length; k++) {
+        int lowest = 0;
+        for (int v = 0; v <= j; v++) {
+          lowest = free(day, v) <= k ? v : lowest;
+        }
+        tokens[k] = values[lowest];
+      }
+      if (!holds(day, who, tokens, tokens.length, values[j])) {
+        return -1;
+      }
+      int low = Math.min(need[day][j], who.length);
+      int high = who.length;
+      while (low < high) {
+        int middle = (low + high) >>> 1;
+        if (holds(day, who, tokens, middle, values[j])) {
+          high = middle;
+        } else {
+          low = middle + 1;
+        }
+      }
+      return low;
+    }
   }
 
   private int[] present(int day) {
@@ -83,17 +176,20 @@ final class Bound {
   }
 
   /**
-   * Whether the day's mass fits when the highest {@code count} wanted steps and then the last one
-   * are given out.
+   * Whether the day's mass fits when the first {@code count} steps and then the lowest one are
+   * given out.
    */
-  private boolean holds(int day, int[] wanted, int[] who, int count) {
+  private boolean holds(int day, int[] who, int[] tokens, int count, int lowest) {
     int n = who.length;
-    int last = wanted[wanted.length - 1];
     long[][] gains = new long[n][n];
     for (int r = 0; r < n; r++) {
       for (int c = 0; c < n; c++) {
-        long room =
-            reachable.below(who[r], day, m.capacity(who[r], day, c < count ? wanted[c] : last));
+        int step = c < count ? Math.max(tokens[c], lowest) : lowest;
+        if (c > 0 && step == (c - 1 < count ? Math.max(tokens[c - 1], lowest) : lowest)) {
+          gains[r][c] = gains[r][c - 1];
+          continue;
+        }
+        long room = reachable.below(who[r], day, m.capacity(who[r], day, step));
         gains[r][c] = room < 0 ? Matching.FORBIDDEN : room;
       }
     }

@@ -11,6 +11,9 @@ import java.util.List;
 final class BundleLists {
   private static final int SHARPENINGS = 6;
 
+  /** With several days most bundles that fit the tightest one fail another. */
+  private static final int SCANNED_PER_KEPT = 10;
+
   /** Enough for the largest list; wastes stay below 2^43 milligrams. */
   private static final int INDEX_BITS = 20;
 
@@ -26,6 +29,7 @@ final class BundleLists {
 
   final long[][] excess;
   final Windows windows;
+  private final Windows[] byDay;
   private final Pool pool;
   private final Model m;
   private final Effort effort;
@@ -35,10 +39,11 @@ final class BundleLists {
   private boolean complete = true;
   private boolean impossible;
 
-  BundleLists(Pool pool, Windows windows, Wish wish, int limit, Effort effort) {
+  BundleLists(Pool pool, Windows[] byDay, int tightest, Wish wish, int limit, Effort effort) {
     this.pool = pool;
     this.m = pool.m;
-    this.windows = windows;
+    this.byDay = byDay;
+    this.windows = byDay[tightest];
     this.effort = effort;
     this.limit = limit;
     rules = new BundleRules(pool);
@@ -75,7 +80,8 @@ final class BundleLists {
   private void list(int g, Wish wish) {
     Halves halves = halves(g);
     long used = windows.slack;
-    while (count(halves, g, used) > limit) {
+    int scanned = m.days == 1 ? limit : SCANNED_PER_KEPT * limit;
+    while (count(halves, g, used) > scanned) {
       complete = false;
       used = used * 3 / 4;
       if (used == 0 || effort.over()) {
@@ -90,14 +96,32 @@ final class BundleLists {
               window.from,
               window.to,
               (b, c) -> {
-                if (rules.read(g, b, c)) {
+                if (rules.read(g, b, c) && fitsOtherDays(g)) {
                   bundles.add(g, b, c);
                 }
-                return ++found[0] <= 2 * limit;
+                return ++found[0] <= 2 * scanned;
               });
       effort.spend(walked / 32 + found[0] / 4);
     }
     bundles.keep(g, wish);
+  }
+
+  /** Whether the bundle just read wastes no more than the slack of any other day. */
+  private boolean fitsOtherDays(int g) {
+    for (int d = 0; d < m.days; d++) {
+      if (byDay[d] != windows && byDay[d].waste(g, rules.mass[d] - fixed(g, d)) > byDay[d].slack) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private long fixed(int g, int day) {
+    long fixed = 0;
+    for (int block : pool.fixed.get(g)) {
+      fixed += m.blocks.get(block).massSince()[0][day];
+    }
+    return fixed;
   }
 
   private Halves halves(int g) {
@@ -172,10 +196,6 @@ final class BundleLists {
       }
       int hiker = pool.group[g];
       long over = 0;
-      long fixed = 0;
-      for (int block : pool.fixed.get(g)) {
-        fixed += m.blocks.get(block).massSince()[0][windows.day];
-      }
       for (int d = 0; d < m.days; d++) {
         s[size * m.days + d] = m.step(hiker, d, rules.mass[d]);
         over += m.excess(hiker, d, rules.mass[d]);
@@ -183,7 +203,7 @@ final class BundleLists {
       b[size] = bundleBits;
       c[size] = bundleCounts;
       x[size] = over;
-      mg[size] = rules.mass[windows.day] - fixed;
+      mg[size] = rules.mass[windows.day] - fixed(g, windows.day);
       w[size] = windows.waste(g, mg[size]);
       size++;
     }
@@ -193,7 +213,7 @@ final class BundleLists {
       for (int k = 0; k < size; k++) {
         boolean fits = w[k] <= windows.slack && x[k] <= wish.excessLimit();
         for (int d = 0; d < m.days && fits; d++) {
-          fits = s[k * m.days + d] <= wish.steps()[0];
+          fits = s[k * m.days + d] <= wish.steps()[wish.trackOfDay()[d]][0];
         }
         if (fits) {
           b[kept] = b[k];

@@ -22,12 +22,12 @@ final class Cover {
   private final Effort effort;
   private final int n;
   private final int days;
+  private final int tracks;
   private final long[] chosenBits;
   private final long[] chosenCounts;
-  private final int[][] listAtDepth;
 
-  /** Highest step of each bundle over the days. */
-  private final int[][] highestOf;
+  /** Steps chosen so far, sorted, by depth and track. */
+  private final int[][][] listAtDepth;
 
   private long stepsLeft;
   private boolean cut;
@@ -43,14 +43,8 @@ final class Cover {
     days = pool.m.days;
     chosenBits = new long[n];
     chosenCounts = new long[n];
-    listAtDepth = new int[n + 1][];
-    highestOf = new int[n][];
-    for (int g = 0; g < n; g++) {
-      highestOf[g] = new int[lists.bits[g].length];
-      for (int k = 0; k < highestOf[g].length * days; k++) {
-        highestOf[g][k / days] = Math.max(highestOf[g][k / days], lists.steps[g][k]);
-      }
-    }
+    tracks = wish.steps().length;
+    listAtDepth = new int[n + 1][tracks][];
   }
 
   /** Whether the search came to its natural end. */
@@ -66,7 +60,7 @@ final class Cover {
       live[g] = new int[lists.bits[g].length];
       Arrays.setAll(live[g], k -> k);
     }
-    listAtDepth[0] = new int[0];
+    Arrays.fill(listAtDepth[0], new int[0]);
     Rest all =
         new Rest(
             pool.allBits,
@@ -205,27 +199,50 @@ final class Cover {
    * Adds the steps of a bundle to those chosen so far; false where the sorted list passes the wish.
    */
   private boolean note(int g, int bundle, int depth) {
-    int[] so = listAtDepth[depth];
-    int[] list = listAtDepth[depth + 1];
-    if (list == null || list.length != so.length + days) {
-      list = new int[so.length + days];
-      listAtDepth[depth + 1] = list;
+    for (int t = 0; t < tracks; t++) {
+      int[] so = listAtDepth[depth][t];
+      int ofTrack = tracks == 1 ? days : 1;
+      int[] list = listAtDepth[depth + 1][t];
+      if (list == null || list.length != so.length + ofTrack) {
+        list = new int[so.length + ofTrack];
+        listAtDepth[depth + 1][t] = list;
+      }
+      System.arraycopy(so, 0, list, 0, so.length);
+      int filled = so.length;
+      for (int d = 0; d < days; d++) {
+        if (wish.trackOfDay()[d] == t) {
+          insert(list, filled++, lists.steps[g][bundle * days + d]);
+        }
+      }
+      if (!Steps.within(list, wish.steps()[t])) {
+        return false;
+      }
     }
-    System.arraycopy(so, 0, list, 0, so.length);
-    for (int d = 0; d < days; d++) {
-      insert(list, so.length + d, lists.steps[g][bundle * days + d]);
-    }
-    return Steps.within(list, wish.steps());
+    return true;
   }
 
-  /** The highest step that can join those chosen so far within the wish. */
-  private int highestLeft(int[] chosen) {
-    int[] wanted = wish.steps();
-    int at = chosen.length;
-    while (at > 0 && chosen[at - 1] <= wanted[at]) {
-      at--;
+  /** For each day the highest step that can join those chosen so far within the wish. */
+  private int[] highestLeft(int[][] chosen) {
+    int[] highest = new int[days];
+    for (int d = 0; d < days; d++) {
+      int track = wish.trackOfDay()[d];
+      int[] wanted = wish.steps()[track];
+      int at = chosen[track].length;
+      while (at > 0 && chosen[track][at - 1] <= wanted[at]) {
+        at--;
+      }
+      highest[d] = wanted[at];
     }
-    return wanted[at];
+    return highest;
+  }
+
+  private boolean below(int g, int bundle, int[] highest) {
+    for (int d = 0; d < days; d++) {
+      if (lists.steps[g][bundle * days + d] > highest[d]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void insert(int[] list, int filled, int step) {
@@ -241,8 +258,8 @@ final class Cover {
    * The bundles that still fit, or nothing where somebody has none or the least wasteful ones waste
    * too much together.
    */
-  private int @Nullable [][] narrow(int[][] live, int others, Rest rest, int[] chosen) {
-    int highest = highestLeft(chosen);
+  private int @Nullable [][] narrow(int[][] live, int others, Rest rest, int[][] chosen) {
+    int[] highest = highestLeft(chosen);
     int[][] narrowed = new int[n][];
     long steps = 0;
     long least = 0;
@@ -258,9 +275,8 @@ final class Cover {
         if (lists.waste[g][k] > rest.slack - least) {
           break;
         }
-        if (highestOf[g][k] <= highest
-            && Bundle.fits(
-                rest.bits, rest.counts, lists.bits[g][k], lists.counts[g][k], pool.guards)) {
+        if (Bundle.fits(rest.bits, rest.counts, lists.bits[g][k], lists.counts[g][k], pool.guards)
+            && below(g, k, highest)) {
           kept[size++] = k;
         }
       }

@@ -1,5 +1,6 @@
 package dev.faircarry.solve;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  */
 final class Exchange {
   /** A thousandth over a cap costs more than any step. */
-  private static final long PER_EXCESS = 1L << 38;
+  private static final long PER_EXCESS = 1L << 46;
 
   private final State state;
   private final Model m;
@@ -18,7 +19,15 @@ final class Exchange {
   private final int[][] blocksOf;
   private final int[] countOf;
   private final int[] placeOf;
-  private Weights weights = Weights.quadratic(0);
+
+  /**
+   * Blocks of the same mass at departure that differ otherwise: exchanging them changes later
+   * mornings only.
+   */
+  private final int[][] alike;
+
+  private int[] kept = {};
+  private Weights weights = Weights.quadratic(new int[0], 0);
   private long cost;
   private int[][] bestRoutes;
   private Value best;
@@ -42,6 +51,15 @@ final class Exchange {
     blocksOf = new int[m.hikers][m.blocks.size()];
     countOf = new int[m.hikers];
     placeOf = new int[m.blocks.size()];
+    alike = new int[m.blocks.size()][];
+    for (Block block : m.blocks) {
+      alike[block.index()] =
+          m.blocks.stream()
+              .filter(other -> other.departureMass() == block.departureMass())
+              .filter(other -> other.symmetryClass() != block.symmetryClass())
+              .mapToInt(Block::index)
+              .toArray();
+    }
     best = Value.of(state);
     bestRoutes = state.routes();
   }
@@ -58,8 +76,9 @@ final class Exchange {
     index();
     cost = total();
     long[] late = new long[memory];
-    java.util.Arrays.fill(late, cost);
+    Arrays.fill(late, cost);
     long bestCost = cost;
+    int[][] bestHere = state.routes();
     int worst = worstHiker();
     for (long t = 0; t < tries; t++) {
       if ((t & 15) == 0) {
@@ -73,11 +92,30 @@ final class Exchange {
       boolean changed = m.stages == 1 ? tryPlain(worst, limit) : tryStaged(limit);
       if (changed && cost < bestCost) {
         bestCost = cost;
+        bestHere = state.routes();
         remember();
       }
       late[slot] = cost;
     }
+    state.restore(bestHere);
     remember();
+  }
+
+  /** From now on takes no change that alters these highest steps of the list. */
+  void keep(int[] highest) {
+    kept = highest.clone();
+  }
+
+  private boolean keeps() {
+    if (kept.length == 0) {
+      return true;
+    }
+    int[] list = state.list();
+    return Arrays.equals(list, 0, kept.length, kept, 0, kept.length);
+  }
+
+  /** Goes back to the best split that any run met. */
+  void finish() {
     state.restore(bestRoutes);
   }
 
@@ -90,7 +128,7 @@ final class Exchange {
   }
 
   private void index() {
-    java.util.Arrays.fill(countOf, 0);
+    Arrays.fill(countOf, 0);
     for (int b = 0; b < placeOf.length; b++) {
       enlist(b, state.holder[b][0]);
     }
@@ -109,8 +147,9 @@ final class Exchange {
 
   private long total() {
     long sum = state.totalExcess * PER_EXCESS;
-    for (int s : state.step) {
-      sum += s < 0 ? 0 : weights.of(s);
+    for (int cell = 0; cell < state.step.length; cell++) {
+      int step = state.step[cell];
+      sum += step < 0 ? 0 : weights.of(cell % m.days, step);
     }
     return sum;
   }
@@ -142,7 +181,10 @@ final class Exchange {
       int to = dice.below(m.hikers);
       return to != from && mayHold[to] && change(one, from, -1, to, limit);
     }
-    int other = dice.below(placeOf.length);
+    int other =
+        alike[one].length > 0 && dice.below(2) == 0
+            ? alike[one][dice.below(alike[one].length)]
+            : dice.below(placeOf.length);
     int to = state.holder[other][0];
     if (to == from
         || !mayHold[to]
@@ -176,7 +218,7 @@ final class Exchange {
       state.put(other, from);
     }
     state.put(one, to);
-    if (state.broken() > 0) {
+    if (state.broken() > 0 || !keeps()) {
       state.take(one);
       if (other >= 0) {
         state.take(other);
@@ -198,7 +240,7 @@ final class Exchange {
   private long weighed(int hiker, int d, long moved) {
     int cell = hiker * m.days + d;
     long shared = state.shared[cell] + moved;
-    long delta = weights.of(m.step(hiker, d, shared)) - weights.of(state.step[cell]);
+    long delta = weights.of(d, m.step(hiker, d, shared)) - weights.of(d, state.step[cell]);
     if (state.excess[cell] > 0 || shared + m.ownLoad[hiker][d] > m.capMilligrams[hiker]) {
       delta += (m.excess(hiker, d, shared) - state.excess[cell]) * PER_EXCESS;
     }

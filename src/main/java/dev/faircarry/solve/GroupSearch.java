@@ -1,7 +1,5 @@
 package dev.faircarry.solve;
 
-import java.util.Arrays;
-
 /**
  * Divides what a group of hikers holds anew among them, exactly: lists for each hiker every bundle
  * whose mass fits some wanted step as tightly as the total demands, then looks for bundles that
@@ -62,20 +60,16 @@ final class GroupSearch {
    * @param stepLimit search steps it may take
    */
   Result search(Wish wish, long stepLimit) {
-    Windows best = null;
+    Windows[] windows = new Windows[m.days];
+    int tightest = 0;
     for (int d = 0; d < m.days; d++) {
-      Windows windows = Windows.of(pool, wish, d);
-      if (windows.slack < 0) {
+      windows[d] = Windows.of(pool, wish, d);
+      if (windows[d].slack < 0) {
         return Result.NONE;
       }
-      if (best == null || windows.slack < best.slack) {
-        best = windows;
-      }
+      tightest = windows[d].slack < windows[tightest].slack ? d : tightest;
     }
-    if (best == null) {
-      return Result.UNKNOWN;
-    }
-    BundleLists lists = new BundleLists(pool, best, wish, bundleLimit, effort);
+    BundleLists lists = new BundleLists(pool, windows, tightest, wish, bundleLimit, effort);
     if (!lists.complete() && lists.impossible()) {
       return Result.UNKNOWN;
     }
@@ -126,18 +120,13 @@ final class GroupSearch {
     return false;
   }
 
-  /** The list of steps of a group of hikers as the state has it, from highest to lowest. */
-  static int[] list(State state, int[] group) {
-    int[] list = new int[group.length * state.m.days];
-    int at = 0;
-    for (int i : group) {
-      for (int d = 0; d < state.m.days; d++) {
-        if (state.m.present(i, d)) {
-          list[at++] = state.step[i * state.m.days + d];
-        }
-      }
+  /** The steps of a group of hikers on a day as the state has them, from highest to lowest. */
+  static int[] list(State state, int[] group, int day) {
+    int[] list = new int[group.length];
+    for (int g = 0; g < group.length; g++) {
+      list[g] = state.step[group[g] * state.m.days + day];
     }
-    return Steps.sortDescending(Arrays.copyOf(list, at));
+    return Steps.sortDescending(list);
   }
 
   /** Thousandths by which a group passes its caps as the state has it. */

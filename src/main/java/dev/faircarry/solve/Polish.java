@@ -51,7 +51,7 @@ final class Polish {
         return false;
       }
       effort.spend(8);
-      if (improve(group, step)) {
+      if (improve(group, step, fruitless)) {
         return true;
       }
       gather(step);
@@ -60,18 +60,51 @@ final class Polish {
     return false;
   }
 
-  private boolean improve(int[] group, int step) {
-    int[] list = GroupSearch.list(state, group);
-    int at = lastAt(list, step);
-    if (at < 0) {
-      return false;
-    }
+  private boolean improve(int[] group, int step, int round) {
     GroupSearch search = new GroupSearch(state, group, BUNDLES, effort);
     if (!search.listable()) {
       return false;
     }
-    Wish wish = new Wish(Steps.fairerAt(list, at), GroupSearch.excess(state, group));
+    int day = dayAt(group, step);
+    if (day < 0) {
+      return false;
+    }
+    int[][] wanted = new int[m.days][];
+    for (int d = 0; d < m.days; d++) {
+      wanted[d] = gentle(GroupSearch.list(state, group, d), d == day, step, round);
+    }
+    Wish wish = Wish.byDay(wanted, GroupSearch.excess(state, group));
     return search.search(wish, STEPS_PER_GROUP) == GroupSearch.Result.FOUND;
+  }
+
+  /** A day on which somebody of the group is at a step. */
+  private int dayAt(int[] group, int step) {
+    for (int i : group) {
+      for (int d = 0; d < m.days; d++) {
+        if (state.step[i * m.days + d] == step) {
+          return d;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /**
+   * What is wanted of a day. On the day at hand one morning at the step is to be lower and lighter
+   * ones may rise to less than the step; on other days mornings below the step may rise only a
+   * little, so that lighter days keep their balance.
+   */
+  private int[] gentle(int[] list, boolean atHand, int step, int round) {
+    if (atHand) {
+      return Steps.fairerAt(list, lastAt(list, step));
+    }
+    int[] wanted = list.clone();
+    for (int k = 0; k < list.length; k++) {
+      if (list[k] < step) {
+        wanted[k] = Math.min(step - 1, list[k] + 1 + 2 * (round % 4));
+      }
+    }
+    return wanted;
   }
 
   private static int lastAt(int[] list, int step) {
@@ -89,7 +122,10 @@ final class Polish {
     if (group.length < 2) {
       return;
     }
-    int[] list = GroupSearch.list(state, group);
+    if (m.days > 1) {
+      return;
+    }
+    int[] wanted = GroupSearch.list(state, group, 0);
     long slack = 0;
     for (int i : group) {
       slack += Math.max(0, slack(i, Math.max(step - 1, worst(i))));
@@ -101,14 +137,13 @@ final class Polish {
     if (!search.listable()) {
       return;
     }
-    int[] wanted = list.clone();
     for (int k = 0; k < wanted.length; k++) {
       wanted[k] = Math.max(wanted[k], step - 1);
     }
     int keeper = dice.below(group.length);
     long free = slack * (3 + dice.below(5)) / 8;
-    search.search(
-        new Wish(wanted, GroupSearch.excess(state, group), keeper, free), STEPS_PER_GROUP);
+    Wish wish = Wish.overall(1, wanted, GroupSearch.excess(state, group));
+    search.search(wish.keepingFree(keeper, free), STEPS_PER_GROUP);
   }
 
   private int worst(int hiker) {
@@ -185,24 +220,39 @@ final class Polish {
     return fill(order, FEWEST_BLOCKS + dice.below(8));
   }
 
-  /** The first hikers of an order whose blocks can be listed together. */
-  private int[] fill(int[] order, int mostBlocks) {
-    int[] count = new int[m.hikers];
-    for (int[] route : state.holder) {
-      count[route[0]]++;
-    }
+  /**
+   * The first hikers of an order whose blocks can be listed together: doublings of the number of
+   * bundles are counted, one for a block alone in its class and fewer for equal ones.
+   */
+  private int[] fill(int[] order, int mostDoublings) {
     int size = 0;
-    int blocks = 0;
+    int[] inClass = new int[m.blocks.size()];
+    int doublings = 0;
     int[] group = new int[MOST_HIKERS];
     for (int i : order) {
       if (size == MOST_HIKERS) {
         break;
       }
-      if (size < 2 || blocks + count[i] <= mostBlocks) {
+      int with = doublings;
+      for (Block block : m.blocks) {
+        if (state.holder[block.index()][0] == i) {
+          with += rank(++inClass[block.symmetryClass()]) - rank(inClass[block.symmetryClass()] - 1);
+        }
+      }
+      if (size < 2 || with <= mostDoublings) {
         group[size++] = i;
-        blocks += count[i];
+        doublings = with;
+      } else {
+        for (Block block : m.blocks) {
+          inClass[block.symmetryClass()] -= state.holder[block.index()][0] == i ? 1 : 0;
+        }
       }
     }
     return Arrays.copyOf(group, size);
+  }
+
+  /** The logarithm of count + 1 to base 2, rounded up. */
+  private static int rank(int count) {
+    return Integer.SIZE - Integer.numberOfLeadingZeros(count);
   }
 }

@@ -16,6 +16,10 @@ final class Search {
   private static final int FEW = 7;
 
   private static final int PASSES = 5;
+
+  /** A drop in the list by more steps than this is one from a heavy day to a lighter one. */
+  private static final int DAY_GAP = 12;
+
   private static final int EXHAUSTIBLE_BLOCKS = 40;
 
   private final Model m;
@@ -58,7 +62,7 @@ final class Search {
   void run() {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
-    improve(boundSteps);
+    improve();
     excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
@@ -85,17 +89,19 @@ final class Search {
    * Rounds of local search, from gentle to steep, shorter where exact search follows at once; ends
    * early when masses alone show that nothing can be better.
    */
-  private void improve(int aim) {
+  private void improve() {
+    int[] aims = bound.aims();
     long perBlock = whole ? 40 : 2_000;
     long each =
         Math.max(500, Math.min(effort.left() / 24, perBlock * (m.blocks.size() + m.hikers)));
     Exchange exchange = new Exchange(state, dice, effort);
     for (int round = 0; round < 2 && !finished(); round++) {
-      exchange.run(Weights.quadratic(aim), 100, each);
-      exchange.run(Weights.growing(aim, 9, 8), 100, each);
-      exchange.run(Weights.growing(aim, 3, 2), 50, each);
-      exchange.run(Weights.growing(aim, 2, 1), 20, each);
+      exchange.run(Weights.quadratic(aims, 20), 200, each);
+      exchange.run(Weights.quadratic(aims, 2), 100, each);
+      exchange.run(Weights.growing(aims, 9, 8), 50, each);
+      exchange.run(Weights.growing(aims, 3, 2), 20, each);
     }
+    exchange.finish();
   }
 
   private boolean finished() {
@@ -114,7 +120,13 @@ final class Search {
     int[] list = state.list();
     int level = firstOpen(list);
     boolean proving = excessProved;
+    int evened = 0;
     while (level < list.length && !effort.over()) {
+      if (level > evened && list[level - 1] - list[level] > DAY_GAP) {
+        evened = level;
+        even(list, level);
+        list = state.list();
+      }
       int last = lastOfTie(list, level);
       int[] wanted = Steps.fairerAt(list, last);
       GroupSearch.Result result =
@@ -134,6 +146,25 @@ final class Search {
       proving &= result == GroupSearch.Result.NONE;
       level = last + 1;
     }
+  }
+
+  /**
+   * Evens out the mornings below a level anew, as exact search for the levels above has disturbed
+   * them.
+   */
+  private void even(int[] list, int level) {
+    if (m.days == 1 || m.stages > 1) {
+      return;
+    }
+    Exchange exchange = new Exchange(state, dice, effort);
+    exchange.keep(Arrays.copyOf(list, level));
+    int[] aims = bound.aims();
+    long each = Math.min(effort.left() / 40, 400L * m.blocks.size());
+    exchange.run(Weights.quadratic(aims, 20), 200, each);
+    exchange.run(Weights.quadratic(aims, 2), 100, each);
+    exchange.run(Weights.growing(aims, 9, 8), 50, each);
+    exchange.run(Weights.growing(aims, 3, 2), 20, each);
+    exchange.finish();
   }
 
   /** How many levels masses prove when the last of a tie cannot be proved. */
@@ -176,8 +207,8 @@ final class Search {
     if (m.stages > 1) {
       return GroupSearch.Result.UNKNOWN;
     }
-    Wish wish = new Wish(wanted, state.totalExcess);
-    if (whole) {
+    Wish wish = Wish.overall(m.days, wanted, state.totalExcess);
+    if (whole && m.days == 1) {
       GroupSearch search = new GroupSearch(state, everybody(), SHORT_LISTS, effort);
       GroupSearch.Result result = search.search(wish, SHORT_STEPS << pass);
       if (result != GroupSearch.Result.UNKNOWN) {
@@ -185,14 +216,14 @@ final class Search {
       }
     }
     GroupSearch.Result result = GroupSearch.Result.UNKNOWN;
-    if (whole && m.hikers <= FEW) {
+    if (whole && m.days == 1 && m.hikers <= FEW) {
       result = everything(wish, pass);
     }
     if (result == GroupSearch.Result.UNKNOWN
         && new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {
       return GroupSearch.Result.FOUND;
     }
-    if (whole && m.hikers > FEW) {
+    if (whole && (m.hikers > FEW || m.days > 1)) {
       result = everything(wish, pass);
     }
     return result;

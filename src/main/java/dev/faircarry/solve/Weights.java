@@ -3,39 +3,42 @@ package dev.faircarry.solve;
 /**
  * What a step costs in local search: integers that grow from step to step, gently in early phases
  * and steeply in late ones, so that lowering the highest step comes to outweigh everything below
- * it.
+ * it. Each day has its own aim, so that mornings of light days are evened out too.
  */
 final class Weights {
-  private static final int TABLE = 1 << 10;
-  private static final long MOST = 1L << 36;
+  private static final int TABLE = 1 << 11;
+  private static final int BELOW = 1 << 8;
+  private static final long MOST = 1L << 44;
+  private static final long AT_AIM = 1L << 12;
 
-  private final int base;
+  private final int[] aims;
   private final long[] table = new long[TABLE];
 
-  private Weights(int base) {
-    this.base = base;
+  private Weights(int[] aims) {
+    this.aims = aims;
   }
 
-  /** The square of the distance from a step well below the aim. */
-  static Weights quadratic(int aim) {
-    Weights weights = new Weights(aim - TABLE / 2);
+  /** The square of the distance above a step a little below the day's aim. */
+  static Weights quadratic(int[] aims, int margin) {
+    Weights weights = new Weights(aims);
     for (int k = 0; k < TABLE; k++) {
-      weights.table[k] = 1L + (long) k * k;
+      long above = Math.max(0, k - BELOW + margin);
+      weights.table[k] = above * above * 16;
     }
     return weights;
   }
 
-  /** Grows by numerator / denominator from step to step around the aim. */
-  static Weights growing(int aim, int numerator, int denominator) {
-    Weights weights = new Weights(aim - TABLE / 2);
-    long value = 1L << 12;
-    int at = TABLE / 2;
-    for (int k = at; k < TABLE; k++) {
-      weights.table[k] = Math.min(value, MOST);
-      value = Math.min(MOST, value * numerator / denominator + 1);
+  /** Grows by numerator / denominator from step to step around the day's aim. */
+  static Weights growing(int[] aims, int numerator, int denominator) {
+    Weights weights = new Weights(aims);
+    long value = AT_AIM;
+    for (int k = BELOW; k < TABLE; k++) {
+      weights.table[k] = value;
+      long grown = value * numerator / denominator + 1;
+      value = grown > MOST ? value + (1L << 30) : grown;
     }
-    value = 1L << 12;
-    for (int k = at - 1; k >= 0; k--) {
+    value = AT_AIM;
+    for (int k = BELOW - 1; k >= 0; k--) {
       value = value * denominator / numerator;
       weights.table[k] = value;
     }
@@ -43,13 +46,13 @@ final class Weights {
   }
 
   /** The cost of a morning at a step. */
-  long of(int step) {
-    int at = step - base;
+  long of(int day, int step) {
+    int at = step - aims[day] + BELOW;
     if (at < 0) {
       return 0;
     }
     if (at >= TABLE) {
-      return table[TABLE - 1] + (long) (at - TABLE + 1) * (1L << 14);
+      return table[TABLE - 1] + (long) (at - TABLE + 1) * (1L << 30);
     }
     return table[at];
   }

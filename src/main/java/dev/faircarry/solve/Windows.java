@@ -40,7 +40,7 @@ final class Windows {
   static Windows of(Pool pool, Wish wish, int day) {
     Model m = pool.m;
     int n = pool.group.length;
-    int[] wanted = wish.highest(n);
+    int[] wanted = wish.highest(day, n);
     int[] columns = new int[n];
     int distinct = 0;
     int[] values = new int[n];

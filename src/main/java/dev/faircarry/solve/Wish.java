@@ -3,21 +3,35 @@ package dev.faircarry.solve;
 import java.util.Arrays;
 
 /**
- * What a group search looks for: a division whose list of steps is nowhere above the wanted one.
+ * What a group search looks for: a division whose steps are nowhere above wanted lists. The days
+ * are in tracks; the steps of all mornings of a track, sorted, are held against the track's list.
  *
- * @param steps the wanted list of the group's mornings, from highest to lowest
+ * @param trackOfDay track of each day
+ * @param steps the wanted list of each track, from highest to lowest
  * @param excessLimit thousandths by which the group may pass its caps
  * @param keptFree position in the group of a hiker who is to keep some milligrams free below the
  *     wanted step; -1 for nobody
  */
-record Wish(int[] steps, long excessLimit, int keptFree, long freeMilligrams) {
+record Wish(int[] trackOfDay, int[][] steps, long excessLimit, int keptFree, long freeMilligrams) {
 
-  Wish(int[] steps, long excessLimit) {
-    this(steps, excessLimit, -1, 0);
+  /** All mornings in one list: exactly the splits that are as fair as it. */
+  static Wish overall(int days, int[] list, long excessLimit) {
+    return new Wish(new int[days], new int[][] {list}, excessLimit, -1, 0);
   }
 
-  /** The highest so many of the wanted steps. */
-  int[] highest(int count) {
-    return Arrays.copyOf(steps, count);
+  /** Each day by itself: narrower, and so faster to search, but no proof of anything. */
+  static Wish byDay(int[][] lists, long excessLimit) {
+    int[] tracks = new int[lists.length];
+    Arrays.setAll(tracks, d -> d);
+    return new Wish(tracks, lists, excessLimit, -1, 0);
+  }
+
+  Wish keepingFree(int position, long milligrams) {
+    return new Wish(trackOfDay, steps, excessLimit, position, milligrams);
+  }
+
+  /** The highest so many of the steps wanted for a day. */
+  int[] highest(int day, int count) {
+    return Arrays.copyOf(steps[trackOfDay[day]], count);
   }
 }
