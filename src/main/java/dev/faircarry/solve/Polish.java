@@ -15,16 +15,22 @@ final class Polish {
   private static final int BUNDLES = 2000;
   private static final long STEPS_PER_GROUP = 20_000;
 
+  /** By how many steps mornings of other days may rise, attempt after attempt. */
+  private static final int[] MARGINS = {1, 2, 4, 8, 3, 16, 40, 1000};
+
   private final State state;
   private final Model m;
   private final Dice dice;
   private final Effort effort;
+  private final int[] everybody;
 
   Polish(State state, Dice dice, Effort effort) {
     this.state = state;
     this.m = state.m;
     this.dice = dice;
     this.effort = effort;
+    everybody = new int[m.hikers];
+    Arrays.setAll(everybody, i -> i);
   }
 
   /**
@@ -54,7 +60,7 @@ final class Polish {
       if (improve(group, step, fruitless)) {
         return true;
       }
-      gather(step);
+      gather(step, fruitless);
       fruitless++;
     }
     return false;
@@ -101,7 +107,7 @@ final class Polish {
     int[] wanted = list.clone();
     for (int k = 0; k < list.length; k++) {
       if (list[k] < step) {
-        wanted[k] = Math.min(step - 1, list[k] + 1 + 2 * (round % 4));
+        wanted[k] = Math.min(step - 1, list[k] + MARGINS[round % MARGINS.length]);
       }
     }
     return wanted;
@@ -116,34 +122,38 @@ final class Polish {
     return -1;
   }
 
-  /** Divides a random group anew so that one of them keeps most of its slack. */
-  private void gather(int step) {
+  /** Divides a random group anew so that one of them keeps most of its slack on the day at hand. */
+  private void gather(int step, int round) {
+    int day = dayAt(everybody, step);
     int[] group = random();
-    if (group.length < 2) {
+    if (group.length < 2 || day < 0) {
       return;
     }
-    if (m.days > 1) {
-      return;
-    }
-    int[] wanted = GroupSearch.list(state, group, 0);
     long slack = 0;
     for (int i : group) {
-      slack += Math.max(0, slack(i, Math.max(step - 1, worst(i))));
-    }
-    if (slack <= 0) {
-      return;
+      int cell = i * m.days + day;
+      int held = Math.max(step - 1, state.step[cell]);
+      slack += Math.max(0, m.capacity(i, day, held) - state.shared[cell]);
     }
     GroupSearch search = new GroupSearch(state, group, BUNDLES, effort);
-    if (!search.listable()) {
+    if (slack <= 0 || !search.listable()) {
       return;
     }
-    for (int k = 0; k < wanted.length; k++) {
-      wanted[k] = Math.max(wanted[k], step - 1);
+    int[][] wanted = new int[m.days][];
+    for (int d = 0; d < m.days; d++) {
+      wanted[d] = GroupSearch.list(state, group, d);
+      for (int k = 0; k < wanted[d].length; k++) {
+        if (d == day) {
+          wanted[d][k] = Math.max(wanted[d][k], step - 1);
+        } else if (wanted[d][k] < step) {
+          wanted[d][k] = Math.min(step - 1, wanted[d][k] + MARGINS[round % 4]);
+        }
+      }
     }
     int keeper = dice.below(group.length);
     long free = slack * (3 + dice.below(5)) / 8;
-    Wish wish = Wish.overall(1, wanted, GroupSearch.excess(state, group));
-    search.search(wish.keepingFree(keeper, free), STEPS_PER_GROUP);
+    Wish wish = Wish.byDay(wanted, GroupSearch.excess(state, group));
+    search.search(wish.keepingFree(keeper, day, free), STEPS_PER_GROUP);
   }
 
   private int worst(int hiker) {

@@ -3,11 +3,13 @@ package dev.faircarry.solve;
 import dev.faircarry.split.Outcome;
 import dev.faircarry.split.Proof;
 import dev.faircarry.trip.Trip;
+import java.util.Arrays;
 import java.util.OptionalLong;
 
 /** Searches for the fairest split of a trip; the answer is a function of trip and effort. */
 public final class SplitSolver {
   private static final long NODES = 500_000;
+  private static final long TIE_STEPS = 500_000;
 
   private SplitSolver() {}
 
@@ -35,6 +37,9 @@ public final class SplitSolver {
     }
     Search search = new Search(state, effort);
     search.run();
+    int[] none = new int[m.blocks.size()];
+    Arrays.fill(none, State.NOBODY);
+    new Ties(state, none, new Effort(TIE_STEPS, watch)).settle();
     return solved(m, state, search, effort);
   }
 

@@ -63,7 +63,7 @@ final class Windows {
               ? m.capMilligrams[hiker] - m.ownLoad[hiker][day] - fixed
               : Model.UNLIMITED;
       for (int t = 0; t < distinct; t++) {
-        long free = g == wish.keptFree() ? wish.freeMilligrams() : 0;
+        long free = g == wish.keptFree() && day == wish.freeDay() ? wish.freeMilligrams() : 0;
         most[g][t] = Math.min(cap, m.capacity(hiker, day, values[t]) - fixed) - free;
       }
     }

@@ -10,24 +10,30 @@ import java.util.Arrays;
  * @param steps the wanted list of each track, from highest to lowest
  * @param excessLimit thousandths by which the group may pass its caps
  * @param keptFree position in the group of a hiker who is to keep some milligrams free below the
- *     wanted step; -1 for nobody
+ *     wanted step on {@code freeDay}; -1 for nobody
  */
-record Wish(int[] trackOfDay, int[][] steps, long excessLimit, int keptFree, long freeMilligrams) {
+record Wish(
+    int[] trackOfDay,
+    int[][] steps,
+    long excessLimit,
+    int keptFree,
+    int freeDay,
+    long freeMilligrams) {
 
   /** All mornings in one list: exactly the splits that are as fair as it. */
   static Wish overall(int days, int[] list, long excessLimit) {
-    return new Wish(new int[days], new int[][] {list}, excessLimit, -1, 0);
+    return new Wish(new int[days], new int[][] {list}, excessLimit, -1, 0, 0);
   }
 
   /** Each day by itself: narrower, and so faster to search, but no proof of anything. */
   static Wish byDay(int[][] lists, long excessLimit) {
     int[] tracks = new int[lists.length];
     Arrays.setAll(tracks, d -> d);
-    return new Wish(tracks, lists, excessLimit, -1, 0);
+    return new Wish(tracks, lists, excessLimit, -1, 0, 0);
   }
 
-  Wish keepingFree(int position, long milligrams) {
-    return new Wish(trackOfDay, steps, excessLimit, position, milligrams);
+  Wish keepingFree(int position, int day, long milligrams) {
+    return new Wish(trackOfDay, steps, excessLimit, position, day, milligrams);
   }
 
   /** The highest so many of the steps wanted for a day. */
