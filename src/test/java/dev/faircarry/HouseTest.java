@@ -87,7 +87,9 @@ class HouseTest {
             "split",
             "trip",
             "unit"));
-    table.put("json", Set.of("app", "check", "split", "trip", "unit"));
+    table.put(
+        "json",
+        Set.of("app", "kit", "provision", "effort", "choose", "check", "split", "trip", "unit"));
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
     table.put("http", Set.of("app", "access", "json", "csv", "check"));
     table.put("store", Set.of("app", "json", "trip", "split", "access"));

@@ -20,6 +20,8 @@ public sealed interface Answer {
    * @param chosen the lightest within the budget; empty when the budget lies below the cheapest
    * @param start what the swaps are measured against: the lightest for the least money
    * @param swaps what single purchases would save, most grams for the money first
+   * @param cutByClock whether the safety clock ended the search; such an answer may differ between
+   *     runs
    */
   record Choices(
       List<Point> frontier,
@@ -28,7 +30,8 @@ public sealed interface Answer {
       Optional<Point> chosen,
       Point start,
       List<Swap> swaps,
-      long effortSteps)
+      long effortSteps,
+      boolean cutByClock)
       implements Answer {
     public Choices {
       frontier = List.copyOf(frontier);
@@ -52,6 +55,18 @@ public sealed interface Answer {
     }
   }
 
+  /**
+   * There are more things to choose among than are chosen among here.
+   *
+   * @param most how many there may be
+   */
+  record TooLarge(int candidates, int most) implements Answer {
+    @Override
+    public long effortSteps() {
+      return 0;
+    }
+  }
+
   /** The effort ended before a choice was found or excluded. */
-  record Undecided(long effortSteps) implements Answer {}
+  record Undecided(long effortSteps, boolean cutByClock) implements Answer {}
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Puts the issues of a document in order and cuts the list where it gets too long. */
 final class Report {
@@ -41,6 +42,24 @@ final class Report {
       return new Reading.Read<>(value.get());
     }
     return bad(all, found.untold() + own.untold() > 0);
+  }
+
+  /**
+   * What is made of several parts, if nothing is wrong with any of them.
+   *
+   * @param own issues of the document around
+   * @param parts readings whose issues already stand at their places in that document
+   */
+  static <T> Reading<T> together(Issues own, List<Reading<?>> parts, Supplier<T> make) {
+    List<Issue> all = new ArrayList<>(own.list());
+    boolean untold = own.untold() > 0;
+    for (Reading<?> part : parts) {
+      if (part instanceof Reading.Bad<?> bad) {
+        all.addAll(bad.issues());
+        untold |= bad.more();
+      }
+    }
+    return all.isEmpty() ? new Reading.Read<>(make.get()) : bad(all, untold);
   }
 
   private static Issue below(Pointer at, Issue issue) {

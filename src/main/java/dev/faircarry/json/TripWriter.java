@@ -110,7 +110,7 @@ public final class TripWriter {
     return out;
   }
 
-  private static ObjectNode shared(SharedItem item) {
+  static ObjectNode shared(SharedItem item) {
     ObjectNode out = named(item.id(), item.name());
     item.owner().ifPresent(owner -> out.put("owner", owner));
     texts(out, "covers", item.covers());

@@ -25,7 +25,7 @@ final class Words {
     return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  private static <E extends Enum<E>> Map<String, E> of(E[] all) {
+  static <E extends Enum<E>> Map<String, E> of(E[] all) {
     Map<String, E> words = new LinkedHashMap<>();
     for (E each : all) {
       words.put(text(each), each);

@@ -8,6 +8,8 @@ import dev.faircarry.kit.Svg.Look;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.Trip;
 import dev.faircarry.unit.MassText;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -66,9 +68,13 @@ public final class LoadPlot {
     if (target <= 0) {
       return 0;
     }
-    long off = Math.subtractExact(morning.countedMilligrams() * NANOGRAMS_PER_MILLIGRAM, target);
-    long half = target / 2;
-    return off >= 0 ? (off * 1000 + half) / target : -((-off * 1000 + half) / target);
+    // Summed masses times a million times a thousand are beyond a long.
+    return new BigDecimal(morning.countedMilligrams())
+        .multiply(BigDecimal.valueOf(NANOGRAMS_PER_MILLIGRAM))
+        .subtract(BigDecimal.valueOf(target))
+        .multiply(BigDecimal.valueOf(1000))
+        .divide(BigDecimal.valueOf(target), 0, RoundingMode.HALF_UP)
+        .longValueExact();
   }
 
   private void hiker(HikerLoads loads) {
@@ -85,7 +91,7 @@ public final class LoadPlot {
   private void morning(String name, HikerLoads loads, Morning morning) {
     long off = offThousandths(loads, morning);
     int middle = (AXIS_LEFT + AXIS_RIGHT) / 2;
-    int x = middle + Math.toIntExact(off * (AXIS_RIGHT - middle) / reach);
+    int x = middle + (int) (off * (AXIS_RIGHT - middle) / reach);
     boolean over = morning.countedMilligrams() * NANOGRAMS_PER_MILLIGRAM > loads.targetNanograms();
     svg.text(AXIS_LEFT - 14, y + 14, Anchor.END, 11, Look.QUIET, "day " + morning.day());
     svg.line(middle, y + 10, x, y + 10, 3, over ? Look.LINE : Look.STEM_UNDER);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import dev.faircarry.json.Reading;
 import dev.faircarry.json.TripReader;
+import dev.faircarry.solve.Watch;
 import dev.faircarry.solve.take.Chooser;
 import dev.faircarry.trip.Form;
 import dev.faircarry.trip.Hiker;
@@ -112,7 +113,7 @@ class AskingTest {
   @Test
   void frontier() {
     Answer.Choices choices =
-        assertInstanceOf(Answer.Choices.class, Chooser.answer(QUESTION, 1_000_000));
+        assertInstanceOf(Answer.Choices.class, Chooser.answer(QUESTION, 1_000_000, Watch.NONE));
     assertEquals(
         List.of(
             "2445000 for 48000",
@@ -142,7 +143,7 @@ class AskingTest {
 
   @Test
   void applied() {
-    Answer.Choices choices = (Answer.Choices) Chooser.answer(QUESTION, 1_000_000);
+    Answer.Choices choices = (Answer.Choices) Chooser.answer(QUESTION, 1_000_000, Watch.NONE);
     Trip after = Applied.to(TRIP, QUESTION, choices.frontier().get(0)).trip();
     assertEquals(
         List.of("stove", "filter", "tablets", "map", "repair", "shelter", "small-pot"),
@@ -176,7 +177,7 @@ class AskingTest {
                 + "{'covers':'first-aid','atLeast':1}]}}}");
     Question question = Asking.of(trip);
     assertEquals(Map.of("x", 2), need(question, "first-aid").perParty());
-    Answer.Choices choices = (Answer.Choices) Chooser.answer(question, 1000);
+    Answer.Choices choices = (Answer.Choices) Chooser.answer(question, 1000, Watch.NONE);
     assertEquals(List.of("f3"), Changes.of(question, choices.frontier().get(0)).leftAtHome());
     Applied applied = Applied.to(trip, question, choices.frontier().get(0));
     assertEquals(List.of("r1", "r2", "r3", "r4"), applied.changedRules());
@@ -207,7 +208,8 @@ class AskingTest {
             "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9 kg'}],"
                 + "'shared':[{'id':'z','mass':'1 kg'}]}");
     Answer.Unmeetable answer =
-        assertInstanceOf(Answer.Unmeetable.class, Chooser.answer(Asking.of(trip), 1000));
+        assertInstanceOf(
+            Answer.Unmeetable.class, Chooser.answer(Asking.of(trip), 1000, Watch.NONE));
     assertEquals(
         List.of("pot", "flame", "water-treatment", "first-aid", "navigation", "light", "repair"),
         answer.shortfalls().stream().map(Shortfall::need).distinct().toList());

@@ -8,6 +8,7 @@ import dev.faircarry.choose.Question;
 import dev.faircarry.choose.Required;
 import dev.faircarry.choose.Shortfall;
 import dev.faircarry.choose.Swap;
+import dev.faircarry.solve.Watch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,9 @@ public final class Chooser {
   /** Most points of a frontier; a longer one is cut and said to be incomplete. */
   public static final int MAX_POINTS = 500;
 
+  /** Most things to choose among. */
+  public static final int MAX_CANDIDATES = 1500;
+
   private static final TakeModel.Within FREE =
       new TakeModel.Within(OptionalLong.empty(), OptionalLong.empty(), List.of(), List.of());
 
@@ -31,9 +35,12 @@ public final class Chooser {
   private final Scale scale;
   private final long allowed;
   private long spent;
+  private final Watch watch;
   private boolean cut;
+  private boolean cutByClock;
 
-  private Chooser(Question question, long effortSteps) {
+  private Chooser(Question question, long effortSteps, Watch watch) {
+    this.watch = watch;
     this.question = question;
     this.scale = Scale.of(question);
     this.allowed = effortSteps;
@@ -42,10 +49,13 @@ public final class Chooser {
   /**
    * Answers a question within so many search steps.
    *
+   * @param watch asked whether to stop; a search it ends leaves what was proved before
    * @throws IllegalArgumentException when all offers together cost more than can be summed
    */
-  public static Answer answer(Question question, long effortSteps) {
-    return new Chooser(question, effortSteps).answer();
+  public static Answer answer(Question question, long effortSteps, Watch watch) {
+    return question.candidates().size() > MAX_CANDIDATES
+        ? new Answer.TooLarge(question.candidates().size(), MAX_CANDIDATES)
+        : new Chooser(question, effortSteps, watch).answer();
   }
 
   private Answer answer() {
@@ -68,7 +78,7 @@ public final class Chooser {
     }
     boolean complete = !cut && frontier.size() < MAX_POINTS;
     if (frontier.isEmpty()) {
-      return cut ? new Answer.Undecided(spent) : unmeetable();
+      return cut ? new Answer.Undecided(spent, cutByClock) : unmeetable();
     }
     Point start = frontier.get(frontier.size() - 1);
     List<Swap> swaps = complete ? swaps(start) : List.of();
@@ -79,7 +89,8 @@ public final class Chooser {
         withinBudget(frontier),
         start,
         swaps,
-        spent);
+        spent,
+        cutByClock);
   }
 
   private Optional<Point> withinBudget(List<Point> frontier) {
@@ -118,16 +129,20 @@ public final class Chooser {
 
   /** The proved smallest choice; empty when there is none or the effort ended first. */
   private Optional<List<Integer>> smallest(TakeModel.Goal goal, TakeModel.Within within) {
-    if (cut || spent >= allowed) {
+    Watch.Signal signal = watch.signal();
+    cutByClock |= signal == Watch.Signal.STOP_BY_CLOCK;
+    if (cut || spent >= allowed || signal != Watch.Signal.GO_ON) {
       cut = true;
       return Optional.empty();
     }
     if (within.massAtMost().orElse(0) < 0 || within.priceAtMost().orElse(0) < 0) {
       return Optional.empty();
     }
-    TakeModel.Found found = new TakeModel(question, scale, within).smallest(goal, allowed - spent);
+    TakeModel.Found found =
+        new TakeModel(question, scale, within).smallest(goal, allowed - spent, watch);
     spent += found.effortSteps();
     if (!found.proved()) {
+      cutByClock |= watch.signal() == Watch.Signal.STOP_BY_CLOCK;
       cut = true;
       return Optional.empty();
     }
@@ -141,7 +156,8 @@ public final class Chooser {
       return new Answer.Unmeetable(List.of(unmet.get(0).need()), unmet, true, 0);
     }
     Point empty = Point.of(question, List.of());
-    return new Answer.Choices(List.of(empty), true, 1, Optional.of(empty), empty, List.of(), 0);
+    return new Answer.Choices(
+        List.of(empty), true, 1, Optional.of(empty), empty, List.of(), 0, false);
   }
 
   private long mass(List<Integer> counts) {
@@ -222,7 +238,7 @@ public final class Chooser {
                   question,
                   scale,
                   new TakeModel.Within(FREE.massAtMost(), FREE.priceAtMost(), List.of(), tried))
-              .any(allowed - spent);
+              .any(allowed - spent, watch);
       spent += found.effortSteps();
       irreducible &= found.proved();
       if (found.proved() && found.counts().isEmpty()) {

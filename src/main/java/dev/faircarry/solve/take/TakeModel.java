@@ -3,6 +3,7 @@ package dev.faircarry.solve.take;
 import dev.faircarry.choose.Candidate;
 import dev.faircarry.choose.Question;
 import dev.faircarry.choose.Required;
+import dev.faircarry.solve.Watch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -83,27 +84,28 @@ final class TakeModel {
    * Searches for the choice with the smallest goal; most-weighing things are decided first, and
    * left if they can be.
    */
-  Found smallest(Goal goal, long effortSteps) {
+  Found smallest(Goal goal, long effortSteps, Watch watch) {
     IntVar objective =
         switch (goal) {
           case MASS -> mass;
           case PRICE -> price;
           case CHANGES -> changes;
         };
-    return search(true, objective, effortSteps);
+    return search(true, objective, effortSteps, watch);
   }
 
   /** Searches for any choice. */
-  Found any(long effortSteps) {
-    return search(false, mass, effortSteps);
+  Found any(long effortSteps, Watch watch) {
+    return search(false, mass, effortSteps, watch);
   }
 
-  private Found search(boolean minimise, IntVar objective, long effortSteps) {
+  private Found search(boolean minimise, IntVar objective, long effortSteps, Watch watch) {
     if (minimise) {
       model.setObjective(Model.MINIMIZE, objective);
     }
     Solver solver = model.getSolver();
     solver.limitNode(effortSteps);
+    solver.addStopCriterion(() -> watch.signal() != Watch.Signal.GO_ON);
     solver.setSearch(
         Search.inputOrderLBSearch(heaviestFirst()),
         Search.inputOrderLBSearch(model.retrieveIntVars(true)));

@@ -16,6 +16,7 @@ import dev.faircarry.choose.Candidate;
 import dev.faircarry.choose.Point;
 import dev.faircarry.choose.Question;
 import dev.faircarry.choose.Required;
+import dev.faircarry.solve.Watch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ class ChooserAgainstCpSatTest {
     int points = 0;
     for (long seed = 1000; seed < 1040; seed++) {
       Question question = Questions.random(seed, 12, 14);
-      Answer answer = Chooser.answer(question, EFFORT);
+      Answer answer = Chooser.answer(question, EFFORT, Watch.NONE);
       List<long[]> expected = frontier(question);
       if (expected.isEmpty()) {
         assertInstanceOf(Answer.Unmeetable.class, answer, "seed " + seed);

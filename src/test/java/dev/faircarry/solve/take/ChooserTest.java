@@ -12,6 +12,8 @@ import dev.faircarry.choose.Point;
 import dev.faircarry.choose.Question;
 import dev.faircarry.choose.Required;
 import dev.faircarry.choose.Swap;
+import dev.faircarry.solve.Watch;
+import dev.faircarry.split.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +34,7 @@ class ChooserTest {
     for (long seed = 0; seed < 400; seed++) {
       Question question = Questions.random(seed, 4, 5);
       NavigableMap<Long, Long> expected = TryingAll.frontier(question);
-      Answer answer = Chooser.answer(question, PLENTY);
+      Answer answer = Chooser.answer(question, PLENTY, Watch.NONE);
       if (expected.isEmpty()) {
         impossible++;
         Answer.Unmeetable unmeetable =
@@ -101,7 +103,7 @@ class ChooserTest {
     int swapsSeen = 0;
     for (long seed = 0; seed < 200; seed++) {
       Question question = Questions.random(seed, 5, 4);
-      if (!(Chooser.answer(question, PLENTY) instanceof Answer.Choices choices)) {
+      if (!(Chooser.answer(question, PLENTY, Watch.NONE) instanceof Answer.Choices choices)) {
         continue;
       }
       for (Swap swap : choices.swaps()) {
@@ -157,10 +159,12 @@ class ChooserTest {
     for (long seed = 0; seed < 60; seed++) {
       Question question = Questions.random(seed, 4, 6);
       List<Candidate> fewer = question.candidates().subList(0, question.candidates().size() - 1);
-      Answer more = Chooser.answer(question, PLENTY);
+      Answer more = Chooser.answer(question, PLENTY, Watch.NONE);
       Answer less =
           Chooser.answer(
-              new Question(fewer, question.needs(), question.budgetHundredths()), PLENTY);
+              new Question(fewer, question.needs(), question.budgetHundredths()),
+              PLENTY,
+              Watch.NONE);
       if (less instanceof Answer.Choices smaller) {
         Answer.Choices larger = assertInstanceOf(Answer.Choices.class, more, "seed " + seed);
         assertTrue(
@@ -173,14 +177,72 @@ class ChooserTest {
   @Test
   void sameQuestionSameAnswer() {
     Question question = Questions.random(3, 8, 12);
-    assertEquals(Chooser.answer(question, PLENTY), Chooser.answer(question, PLENTY));
+    assertEquals(
+        Chooser.answer(question, PLENTY, Watch.NONE), Chooser.answer(question, PLENTY, Watch.NONE));
   }
 
   @Test
   void noEffortNoAnswer() {
     Question question = Questions.random(1, 6, 10);
-    Answer answer = Chooser.answer(question, 0);
+    Answer answer = Chooser.answer(question, 0, Watch.NONE);
     assertInstanceOf(Answer.Undecided.class, answer);
+  }
+
+  @Test
+  void aClockThatRanOutIsSaid() {
+    Watch late =
+        new Watch() {
+          @Override
+          public Signal signal() {
+            return Signal.STOP_BY_CLOCK;
+          }
+
+          @Override
+          public void progress(Progress progress) {}
+        };
+    Answer answer = Chooser.answer(Questions.random(1, 6, 10), PLENTY, late);
+    assertEquals(new Answer.Undecided(0, true), answer);
+  }
+
+  @Test
+  void tooManyThingsAreRefused() {
+    List<Candidate> many = new ArrayList<>();
+    for (int i = 0; i <= Chooser.MAX_CANDIDATES; i++) {
+      many.add(thing("t" + i, 1, 0, Candidate.Kind.SHARED, Map.of(), Map.of()));
+    }
+    assertEquals(
+        new Answer.TooLarge(1501, 1500),
+        Chooser.answer(new Question(many, List.of(), OptionalLong.empty()), PLENTY, Watch.NONE));
+  }
+
+  /** Masses of ounces have no common unit and still are compared exactly; tonnes are not. */
+  @Test
+  void massStepIsStated() {
+    Candidate light = thing("a", 1, 0, Candidate.Kind.SHARED, Map.of("x", 1L), Map.of());
+    Candidate heavy =
+        new Candidate(
+            "b",
+            Candidate.Kind.OFFER,
+            "b",
+            200_000_001,
+            0,
+            0,
+            90,
+            Optional.empty(),
+            Map.of("x", 1L),
+            Map.of(),
+            List.of(),
+            true);
+    Required x = new Required("x", 1, false, Map.of(), "test");
+    Answer.Choices choices =
+        assertInstanceOf(
+            Answer.Choices.class,
+            Chooser.answer(
+                new Question(List.of(light, heavy), List.of(x), OptionalLong.empty()),
+                PLENTY,
+                Watch.NONE));
+    assertEquals(1000, choices.massStepMilligrams());
+    assertEquals(1_000_000, choices.frontier().get(0).massMilligrams());
   }
 
   /** What a cut answer names is still right. */
@@ -190,7 +252,7 @@ class ChooserTest {
     for (long seed = 0; seed < 100; seed++) {
       Question question = Questions.random(seed, 4, 5);
       NavigableMap<Long, Long> expected = TryingAll.frontier(question);
-      Answer answer = Chooser.answer(question, 40);
+      Answer answer = Chooser.answer(question, 40, Watch.NONE);
       if (answer instanceof Answer.Choices choices && !choices.complete()) {
         cut++;
         for (Point point : choices.frontier()) {
@@ -207,7 +269,8 @@ class ChooserTest {
     Answer.Choices choices =
         assertInstanceOf(
             Answer.Choices.class,
-            Chooser.answer(new Question(List.of(), List.of(), OptionalLong.empty()), PLENTY));
+            Chooser.answer(
+                new Question(List.of(), List.of(), OptionalLong.empty()), PLENTY, Watch.NONE));
     assertEquals(List.of(new Point(List.of(), 0, 0)), choices.frontier());
   }
 
@@ -217,7 +280,8 @@ class ChooserTest {
     Answer.Unmeetable answer =
         assertInstanceOf(
             Answer.Unmeetable.class,
-            Chooser.answer(new Question(List.of(), List.of(light), OptionalLong.empty()), PLENTY));
+            Chooser.answer(
+                new Question(List.of(), List.of(light), OptionalLong.empty()), PLENTY, Watch.NONE));
     assertEquals(List.of("light"), answer.needs());
     assertEquals(2, answer.shortfalls().get(0).asked());
     assertEquals(0, answer.shortfalls().get(0).met());
@@ -257,7 +321,8 @@ class ChooserTest {
     Question with =
         new Question(
             List.of(tent, poles, shelter), List.of(sleeping, pole), OptionalLong.of(11_999));
-    Answer.Choices choices = assertInstanceOf(Answer.Choices.class, Chooser.answer(with, PLENTY));
+    Answer.Choices choices =
+        assertInstanceOf(Answer.Choices.class, Chooser.answer(with, PLENTY, Watch.NONE));
     assertEquals(
         List.of(List.of(0, 1, 1), List.of(1, 1, 0)),
         choices.frontier().stream().map(Point::counts).toList());
@@ -266,7 +331,7 @@ class ChooserTest {
     Question without =
         new Question(List.of(tent, shelter), List.of(sleeping, pole), OptionalLong.empty());
     Answer.Choices tentOnly =
-        assertInstanceOf(Answer.Choices.class, Chooser.answer(without, PLENTY));
+        assertInstanceOf(Answer.Choices.class, Chooser.answer(without, PLENTY, Watch.NONE));
     assertEquals(List.of(List.of(1, 0)), tentOnly.frontier().stream().map(Point::counts).toList());
   }
 
