@@ -242,7 +242,7 @@ class ChooserTest {
                 PLENTY,
                 Watch.NONE));
     assertEquals(1000, choices.massStepMilligrams());
-    assertEquals(1_000_000, choices.frontier().get(0).massMilligrams());
+    assertEquals(1_000, choices.frontier().get(0).massMilligrams());
   }
 
   /** What a cut answer names is still right. */
