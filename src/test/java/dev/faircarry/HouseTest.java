@@ -112,6 +112,7 @@ class HouseTest {
             "org.flywaydb..",
             "org.jdbi..",
             "com.zaxxer.hikari..",
+            "com.google.crypto.tink..",
             "com.github.kagkarlsson.."));
     return table;
   }

@@ -1,0 +1,45 @@
+package dev.faircarry.store;
+
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** Where statements run: each piece of work in a transaction of its own, or all in one. */
+interface Work {
+  <T> T read(Function<Handle, T> work);
+
+  <T> T write(Function<Handle, T> work);
+
+  /** Whether the statements are PostgreSQL's; otherwise SQLite's. */
+  boolean postgres();
+
+  /**
+   * A transaction for each.
+   *
+   * @param reading may be the same as {@code writing}
+   */
+  record Each(Jdbi reading, Jdbi writing, boolean postgres) implements Work {
+    @Override
+    public <T> T read(Function<Handle, T> work) {
+      return Troubles.told(() -> reading.withHandle(work::apply));
+    }
+
+    @Override
+    public <T> T write(Function<Handle, T> work) {
+      return Troubles.told(() -> writing.inTransaction(work::apply));
+    }
+  }
+
+  /** One transaction for all, which somebody else began and will end. */
+  record Together(Handle handle, boolean postgres) implements Work {
+    @Override
+    public <T> T read(Function<Handle, T> work) {
+      return Troubles.told(() -> work.apply(handle));
+    }
+
+    @Override
+    public <T> T write(Function<Handle, T> work) {
+      return Troubles.told(() -> work.apply(handle));
+    }
+  }
+}
