@@ -12,4 +12,10 @@ import java.util.Optional;
  * @param proof how well it is known to be the best; empty for one made by hand
  */
 public record StoredSplit(
-    String id, String trip, int revision, Instant at, Author by, Split split, Optional<Proof> proof) {}
+    String id,
+    String trip,
+    int revision,
+    Instant at,
+    Author by,
+    Split split,
+    Optional<Proof> proof) {}

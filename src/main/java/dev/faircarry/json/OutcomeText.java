@@ -54,8 +54,7 @@ public final class OutcomeText {
             conflict, in.path("irreducible").asBoolean(), in.path("effortSteps").asLong());
       }
       case "undecided" ->
-          new Outcome.Undecided(
-              in.path("effortSteps").asLong(), in.path("cutByClock").asBoolean());
+          new Outcome.Undecided(in.path("effortSteps").asLong(), in.path("cutByClock").asBoolean());
       default -> throw damaged();
     };
   }

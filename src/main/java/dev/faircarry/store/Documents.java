@@ -44,8 +44,7 @@ final class Documents {
   }
 
   /** Nothing is proved of nothing: no search gives this one. */
-  private static final Proof NO_PROOF =
-      new Proof(1, 0, 0, OptionalLong.of(-1), false, 0, false);
+  private static final Proof NO_PROOF = new Proof(1, 0, 0, OptionalLong.of(-1), false, 0, false);
 
   Outcome.Solved split(String trip, String id, byte[] sealed) {
     return (Outcome.Solved) OutcomeText.read(seal.open(sealed, placeOfSplit(trip, id)));

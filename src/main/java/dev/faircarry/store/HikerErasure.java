@@ -47,8 +47,7 @@ final class HikerErasure {
     }
   }
 
-  private static void eraseSplits(
-      Handle handle, Documents documents, String trip, String hiker) {
+  private static void eraseSplits(Handle handle, Documents documents, String trip, String hiker) {
     List<String> naming =
         handle
             .createQuery("SELECT id, sealed FROM splits WHERE trip = :trip")

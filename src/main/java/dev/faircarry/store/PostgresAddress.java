@@ -48,8 +48,7 @@ record PostgresAddress(String jdbcUrl, Optional<String> user, Optional<String> p
   private static Optional<String> stated(String encoded) {
     return encoded.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            URLDecoder.decode(encoded.replace("+", "%2B"), StandardCharsets.UTF_8));
+        : Optional.of(URLDecoder.decode(encoded.replace("+", "%2B"), StandardCharsets.UTF_8));
   }
 
   private static IllegalArgumentException refused() {

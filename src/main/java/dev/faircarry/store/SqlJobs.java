@@ -72,10 +72,7 @@ final class SqlJobs implements JobStore {
   }
 
   private static int open(Handle handle) {
-    return handle
-        .createQuery("SELECT count(*) FROM jobs WHERE " + OPEN)
-        .mapTo(Integer.class)
-        .one();
+    return handle.createQuery("SELECT count(*) FROM jobs WHERE " + OPEN).mapTo(Integer.class).one();
   }
 
   @Override
@@ -234,7 +231,7 @@ final class SqlJobs implements JobStore {
         Job.State.valueOf(row.getString("state")),
         row.getInt("attempt"),
         row.getInt("stop_asked") != 0,
-        Rows.bytes(row, "progress").map(sealed -> documents.progress(id, sealed)),
-        Rows.bytes(row, "outcome").map(sealed -> documents.outcome(id, sealed)));
+        Rows.bytes(row, "progress").map(kept -> documents.progress(id, kept)),
+        Rows.bytes(row, "outcome").map(kept -> documents.outcome(id, kept)));
   }
 }

@@ -45,15 +45,13 @@ final class SqlStore implements Store {
     return work.write(
         handle ->
             doing.apply(
-                new SqlStore(
-                    new Work.Together(handle, work.postgres()), documents, () -> {})));
+                new SqlStore(new Work.Together(handle, work.postgres()), documents, () -> {})));
   }
 
   @Override
   public boolean ready() {
     try {
-      return work.read(
-          handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
+      return work.read(handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
     } catch (StoreTrouble e) {
       return false;
     }

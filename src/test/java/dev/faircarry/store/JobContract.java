@@ -138,8 +138,7 @@ abstract class JobContract {
     assertEquals(
         Renewal.GO_ON,
         store.jobs().renew("a", 1, NOON.plusSeconds(5), LEASE, Optional.of(progress)));
-    assertEquals(
-        Optional.of(progress), store.jobs().find(trip, "a").orElseThrow().progress());
+    assertEquals(Optional.of(progress), store.jobs().find(trip, "a").orElseThrow().progress());
     assertEquals(Optional.empty(), take(NOON.plusSeconds(15)));
     Job again = take(NOON.plusSeconds(15).plusMillis(1)).orElseThrow();
     assertEquals(2, again.attempt());

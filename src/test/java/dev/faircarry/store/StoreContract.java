@@ -75,8 +75,7 @@ abstract class StoreContract {
   @Test
   void tripComesBackAsItWasKept() throws Exception {
     String id = Token.freshId(random);
-    TripState state =
-        new TripState(Trips.named("One"), Set.of("asha", "tomas"), Optional.of("s1"));
+    TripState state = new TripState(Trips.named("One"), Set.of("asha", "tomas"), Optional.of("s1"));
     store.trips().create(id, state, ASHA, NOON, "key");
     store.close();
     store = open();
@@ -233,8 +232,7 @@ abstract class StoreContract {
 
   static StoredSplit split(String trip, String id, String hiker, Optional<Proof> proof) {
     Split split =
-        new Split(
-            List.of(new Carry(hiker, PieceRef.of("stove"), 1)), List.of(), List.of());
+        new Split(List.of(new Carry(hiker, PieceRef.of("stove"), 1)), List.of(), List.of());
     return new StoredSplit(id, trip, 1, NOON, LEADER, split, proof);
   }
 
