@@ -32,7 +32,7 @@ final class FoodProvision {
       draft.item(
           new Provision.Item(
               counted(
-                  meal.id(),
+                  "meal-" + meal.id(),
                   meal.name(),
                   meal.perPersonDay(),
                   meal.unitMass(),

@@ -205,7 +205,7 @@ final class FuelProvision {
     long spare = filled - used;
     SharedItem item =
         new SharedItem(
-            Provision.ID_PREFIX + container.id(),
+            Provision.ID_PREFIX + "fuel-" + container.id(),
             container.name(),
             Optional.empty(),
             List.of("fuel"),

@@ -15,6 +15,8 @@ public record Note(Code code, String message, String remedy) {
     NO_FUEL_NEEDED,
     TOO_MUCH_FUEL,
     BOTTLES_MISSING,
+    CONTAINER_MISSING,
+    TOO_MANY_PIECES,
     NOBODY_THERE,
     WALKING_TIME_ASSUMED;
 

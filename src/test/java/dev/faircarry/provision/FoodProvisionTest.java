@@ -49,7 +49,7 @@ class FoodProvisionTest {
     Provision provision =
         Provisions.of(
             trip(4, food(food3000(Optional.of("4"), Optional.empty(), List.of(DINNER))), 4, 4, 2));
-    assertEquals(List.of("plan-dinner", "plan-ration"), ids(provision));
+    assertEquals(List.of("plan-meal-dinner", "plan-ration"), ids(provision));
     Form.Counted ration = counted(provision, 1);
     assertEquals(620_000, ration.unitMass().milligrams());
     assertEquals(new Form.Quantity.PerPerson(1), ration.quantity());
@@ -58,6 +58,8 @@ class FoodProvisionTest {
     assertEquals(new Use.PerDay.FollowsParty(), use.perDay());
     assertEquals(Optional.of("food"), provision.items().get(1).item().goesInto());
     assertTrue(provision.items().stream().allMatch(Provision.Item::followsParty));
+    assertEquals(
+        List.of(Note.Code.CONTAINER_MISSING), provision.notes().stream().map(Note::code).toList());
   }
 
   /** 3,000 / 4.4 = 681.8, rounded up to 682 g. */
@@ -103,8 +105,9 @@ class FoodProvisionTest {
             Optional.empty());
     Provision provision =
         Provisions.of(trip(4, food(food3000(Optional.of("4"), Optional.empty(), List.of(all))), 4));
-    assertEquals(List.of("plan-all"), ids(provision));
+    assertEquals(List.of("plan-meal-all"), ids(provision));
     assertEquals(Note.Code.MEALS_COVER_ENERGY, provision.notes().get(0).code());
+    assertEquals(Note.Code.CONTAINER_MISSING, provision.notes().get(1).code());
   }
 
   /** 60, 15 and 20 g in 100 g: 4.8 kcal/g by the Atwater factors; 3,000 kcal are 625 g. */

@@ -36,7 +36,7 @@ class FuelProvisionTest {
     Provision provision = Provisions.of(trip(4, fuel(boiling("2500 m", SIZES)), 4, 4, 3));
     assertEquals(164.4, amount(provision, "fuelGrams"), 0.1);
     assertEquals(91.64, amount(provision, "boilingPoint"), 0.01);
-    assertEquals(List.of("plan-small"), ids(provision));
+    assertEquals(List.of("plan-fuel-small"), ids(provision));
     Form.Counted small = counted(provision);
     assertEquals(new Form.Quantity.Fixed(2), small.quantity());
     assertEquals(210_000, small.unitMass().milligrams());

@@ -26,7 +26,7 @@ public final class PlanLimits {
   public static final long OFFERS_PRICE_HUNDREDTHS = 20_000_000L;
 
   /** Ids of meals and containers, so that what is made from them has an id of its own. */
-  public static final int PROVISION_ID_LENGTH = 35;
+  public static final int PROVISION_ID_LENGTH = 30;
 
   /** Heights where people camp, and a little more: 500 m below the sea to 9,000 m. */
   public static final long MIN_HEIGHT_MILLIMETERS = -500_000L;
