@@ -10,6 +10,7 @@ import dev.faircarry.trip.Use;
 import dev.faircarry.unit.Volume;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -348,7 +349,12 @@ final class BlockBuilder {
   /** Parts are never exchanged for other things: they count only with their siblings. */
   private String symmetryMark(Block.Content c) {
     String covers = b.trip.shared().get(c.item()).covers().toString();
-    return c.openDay() + "/" + c.neededUntil() + "/" + covers + (c.isPart() ? c.ref().text() : "");
+    return c.openDay()
+        + "/"
+        + c.neededUntil()
+        + "/"
+        + covers
+        + (c.isPart() || b.tellApart ? c.ref().text() : "");
   }
 
   private void tag(Rule.Apart apart, int rule, Block.Content content, List<Block.Tag> tags) {
@@ -374,12 +380,25 @@ final class BlockBuilder {
         allowed[s][i] = b.lastDay[i] >= from;
       }
       for (Block.Content content : contents) {
+        if (s == 0) {
+          freeze(allowed[0], content);
+        }
         if (content.neededUntil() >= from) {
           narrow(allowed[s], content, from);
         }
       }
     }
     return allowed;
+  }
+
+  private void freeze(boolean[] who, Block.Content content) {
+    Deque<Integer> holders = b.frozen.get(content.ref());
+    if (holders != null && !holders.isEmpty()) {
+      int holder = holders.remove();
+      for (int i = 0; i < who.length; i++) {
+        who[i] &= i == holder;
+      }
+    }
   }
 
   private void narrow(boolean[] who, Block.Content content, int from) {

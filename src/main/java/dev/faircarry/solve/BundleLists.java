@@ -3,6 +3,7 @@ package dev.faircarry.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * For each hiker of a group, every bundle that may be part of a division within a wish, the least
@@ -28,6 +29,11 @@ final class BundleLists {
   final int[][] steps;
 
   final long[][] excess;
+
+  /** Units gained and dropped with each bundle; nothing without a budget. */
+  final int[][] gains;
+
+  final int[][] drops;
   final Windows windows;
   private final Windows[] byDay;
   private final Pool pool;
@@ -35,6 +41,7 @@ final class BundleLists {
   private final Effort effort;
   private final BundleRules rules;
   private final Halves[] halvesOf;
+  private final Optional<MoveCount> moveCount;
   private final int limit;
   private boolean complete = true;
   private boolean impossible;
@@ -55,6 +62,9 @@ final class BundleLists {
     halvesOf = new Halves[n];
     steps = new int[n][];
     excess = new long[n][];
+    gains = new int[n][];
+    drops = new int[n][];
+    moveCount = wish.budget().map(b -> new MoveCount(pool, b.moves()));
     for (int g = 0; g < n && !impossible; g++) {
       list(g, wish);
       impossible |= bits[g].length == 0;
@@ -78,6 +88,43 @@ final class BundleLists {
   }
 
   private void list(int g, Wish wish) {
+    Bundles bundles = new Bundles(Math.min(limit, 1024));
+    if (wish.budget().isEmpty() || !listByMoves(g, wish.budget().get(), bundles)) {
+      bundles.clear();
+      listByMass(g, bundles);
+    }
+    bundles.keep(g, wish);
+  }
+
+  /** Lists by what may change hands, if that is little enough. */
+  private boolean listByMoves(int g, Budget budget, Bundles bundles) {
+    long most = 0;
+    for (long mass : windows.most[g]) {
+      most = Math.max(most, mass);
+    }
+    long walked =
+        ByMoves.walk(
+            pool,
+            g,
+            windows.day,
+            budget,
+            most,
+            4L * limit,
+            (b, c) -> {
+              offer(g, b, c, bundles);
+              return bundles.size <= limit;
+            });
+    effort.spend(walked < 0 ? limit : walked / 4);
+    return walked >= 0;
+  }
+
+  private void offer(int g, long bundleBits, long bundleCounts, Bundles bundles) {
+    if (rules.read(g, bundleBits, bundleCounts) && fitsOtherDays(g)) {
+      bundles.add(g, bundleBits, bundleCounts);
+    }
+  }
+
+  private void listByMass(int g, Bundles bundles) {
     Halves halves = halves(g);
     long used = windows.slack;
     int scanned = m.days == 1 ? limit : SCANNED_PER_KEPT * limit;
@@ -88,7 +135,6 @@ final class BundleLists {
         break;
       }
     }
-    Bundles bundles = new Bundles(Math.min(limit, 1024));
     int[] found = {0};
     for (Window window : windows(g, used)) {
       long walked =
@@ -96,14 +142,11 @@ final class BundleLists {
               window.from,
               window.to,
               (b, c) -> {
-                if (rules.read(g, b, c) && fitsOtherDays(g)) {
-                  bundles.add(g, b, c);
-                }
+                offer(g, b, c, bundles);
                 return ++found[0] <= 2 * scanned;
               });
       effort.spend(walked / 32 + found[0] / 4);
     }
-    bundles.keep(g, wish);
   }
 
   /** Whether the bundle just read wastes no more than the slack of any other day. */
@@ -174,6 +217,8 @@ final class BundleLists {
     private long[] mg;
     private int[] s;
     private long[] x;
+    private int[] gained;
+    private int[] dropped;
     private int size;
 
     Bundles(int room) {
@@ -182,6 +227,8 @@ final class BundleLists {
       w = new long[room];
       mg = new long[room];
       x = new long[room];
+      gained = new int[room];
+      dropped = new int[room];
       s = new int[room * m.days];
     }
 
@@ -192,6 +239,8 @@ final class BundleLists {
         w = Arrays.copyOf(w, size * 2);
         mg = Arrays.copyOf(mg, size * 2);
         x = Arrays.copyOf(x, size * 2);
+        gained = Arrays.copyOf(gained, size * 2);
+        dropped = Arrays.copyOf(dropped, size * 2);
         s = Arrays.copyOf(s, size * 2 * m.days);
       }
       int hiker = pool.group[g];
@@ -203,15 +252,32 @@ final class BundleLists {
       b[size] = bundleBits;
       c[size] = bundleCounts;
       x[size] = over;
+      int at = size;
+      moveCount.ifPresent(
+          count -> {
+            count.read(g, bundleBits, bundleCounts);
+            gained[at] = count.gained;
+            dropped[at] = count.dropped;
+          });
       mg[size] = rules.mass[windows.day] - fixed(g, windows.day);
       w[size] = windows.waste(g, mg[size]);
       size++;
     }
 
+    void clear() {
+      size = 0;
+    }
+
     void keep(int g, Wish wish) {
+      int mostGains = wish.budget().map(Budget::gains).orElse(0);
+      int mostDrops = wish.budget().map(Budget::drops).orElse(0);
       int kept = 0;
       for (int k = 0; k < size; k++) {
-        boolean fits = w[k] <= windows.slack && x[k] <= wish.excessLimit();
+        boolean fits =
+            w[k] <= windows.slack
+                && x[k] <= wish.excessLimit()
+                && gained[k] <= mostGains
+                && dropped[k] <= mostDrops;
         for (int d = 0; d < m.days && fits; d++) {
           fits = s[k * m.days + d] <= wish.steps()[wish.trackOfDay()[d]][0];
         }
@@ -221,6 +287,8 @@ final class BundleLists {
           w[kept] = w[k];
           mg[kept] = mg[k];
           x[kept] = x[k];
+          gained[kept] = gained[k];
+          dropped[kept] = dropped[k];
           System.arraycopy(s, k * m.days, s, kept * m.days, m.days);
           kept++;
         }
@@ -230,6 +298,8 @@ final class BundleLists {
       waste[g] = Arrays.copyOf(w, kept);
       mass[g] = Arrays.copyOf(mg, kept);
       excess[g] = Arrays.copyOf(x, kept);
+      gains[g] = Arrays.copyOf(gained, kept);
+      drops[g] = Arrays.copyOf(dropped, kept);
       steps[g] = Arrays.copyOf(s, kept * m.days);
     }
   }
@@ -266,6 +336,8 @@ final class BundleLists {
           waste[g][kept] = wasted;
           mass[g][kept] = mass[g][k];
           excess[g][kept] = excess[g][k];
+          gains[g][kept] = gains[g][k];
+          drops[g][kept] = drops[g][k];
           System.arraycopy(steps[g], k * m.days, steps[g], kept * m.days, m.days);
           kept++;
         }
@@ -275,6 +347,8 @@ final class BundleLists {
       waste[g] = Arrays.copyOf(waste[g], kept);
       mass[g] = Arrays.copyOf(mass[g], kept);
       excess[g] = Arrays.copyOf(excess[g], kept);
+      gains[g] = Arrays.copyOf(gains[g], kept);
+      drops[g] = Arrays.copyOf(drops[g], kept);
       steps[g] = Arrays.copyOf(steps[g], kept * m.days);
       impossible |= kept == 0;
       effort.spend(kept / 4);
@@ -293,6 +367,8 @@ final class BundleLists {
     long[] w = waste[g].clone();
     long[] mg = mass[g].clone();
     long[] x = excess[g].clone();
+    int[] gained = gains[g].clone();
+    int[] dropped = drops[g].clone();
     int[] s = steps[g].clone();
     for (int k = 0; k < size; k++) {
       int from = (int) (keys[k] & ((1 << INDEX_BITS) - 1));
@@ -301,6 +377,8 @@ final class BundleLists {
       waste[g][k] = w[from];
       mass[g][k] = mg[from];
       excess[g][k] = x[from];
+      gains[g][k] = gained[from];
+      drops[g][k] = dropped[from];
       System.arraycopy(s, from * m.days, steps[g], k * m.days, m.days);
     }
     effort.spend(size / 2);

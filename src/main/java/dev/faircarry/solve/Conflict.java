@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Finds a small set of demands that cannot hold together: QuickXplain (Junker 2004), asking {@link
@@ -17,12 +19,12 @@ import java.util.Set;
 final class Conflict {
   private static final long NODES_PER_QUESTION = 20_000;
 
-  private final Trip trip;
+  private final Function<Predicate<Demand>, Model> models;
   private final Effort effort;
   private boolean sure = true;
 
-  private Conflict(Trip trip, Effort effort) {
-    this.trip = trip;
+  private Conflict(Function<Predicate<Demand>, Model> models, Effort effort) {
+    this.models = models;
     this.effort = effort;
   }
 
@@ -34,10 +36,13 @@ final class Conflict {
    */
   record Found(List<Demand> demands, boolean irreducible) {}
 
-  /** Explains a trip whose demands cannot all hold. */
-  static Found of(Trip trip, Effort effort) {
-    Conflict conflict = new Conflict(trip, effort);
-    List<Demand> all = demands(trip);
+  /**
+   * Explains why demands cannot all hold.
+   *
+   * @param models the model under a part of the demands
+   */
+  static Found of(List<Demand> all, Function<Predicate<Demand>, Model> models, Effort effort) {
+    Conflict conflict = new Conflict(models, effort);
     List<Demand> found = conflict.explain(List.of(), List.of(), all);
     List<Demand> ordered = all.stream().filter(found::contains).toList();
     return new Found(ordered, conflict.sure);
@@ -71,7 +76,7 @@ final class Conflict {
   }
 
   private boolean impossible(List<Demand> demands) {
-    Model m = ModelBuilder.of(trip, demands::contains);
+    Model m = models.apply(demands::contains);
     State state = new State(m);
     if (!m.contradictory && new Construction(state, effort, new Dice(7)).build()) {
       return false;

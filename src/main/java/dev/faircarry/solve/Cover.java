@@ -14,7 +14,8 @@ final class Cover {
   }
 
   /** What is still to be taken, and what may still be wasted and passed. */
-  private record Rest(long bits, long counts, long mass, long slack, long excess) {}
+  private record Rest(
+      long bits, long counts, long mass, long slack, long excess, int gains, int drops) {}
 
   private final Pool pool;
   private final BundleLists lists;
@@ -67,7 +68,9 @@ final class Cover {
             pool.allCounts,
             lists.windows.poolMass,
             lists.windows.slack,
-            wish.excessLimit());
+            wish.excessLimit(),
+            wish.budget().map(Budget::gains).orElse(0),
+            wish.budget().map(Budget::drops).orElse(0));
     int everybody = (1 << n) - 1;
     int[][] fitting = narrow(live, everybody, all, listAtDepth[0]);
     return fitting != null && descend(all, fitting, everybody, 0);
@@ -124,6 +127,12 @@ final class Cover {
     return count;
   }
 
+  private boolean affords(Rest rest, int g, int k) {
+    return lists.excess[g][k] <= rest.excess
+        && lists.gains[g][k] <= rest.gains
+        && lists.drops[g][k] <= rest.drops;
+  }
+
   /** Tries the live bundles of a hiker that hold certain blocks. */
   private boolean branch(int g, long bits, Rest rest, int[][] live, int open, int depth) {
     int others = open & ~(1 << g);
@@ -134,7 +143,7 @@ final class Cover {
       if (pay(1) || lists.waste[g][k] > rest.slack) {
         return false;
       }
-      if (lists.excess[g][k] > rest.excess || !note(g, k, depth)) {
+      if (!affords(rest, g, k) || !note(g, k, depth)) {
         continue;
       }
       chosenBits[g] = lists.bits[g][k];
@@ -145,7 +154,9 @@ final class Cover {
               rest.counts - chosenCounts[g],
               rest.mass - lists.mass[g][k],
               rest.slack - lists.waste[g][k],
-              rest.excess - lists.excess[g][k]);
+              rest.excess - lists.excess[g][k],
+              rest.gains - lists.gains[g][k],
+              rest.drops - lists.drops[g][k]);
       boolean found;
       if (Integer.bitCount(others) == 1) {
         found = last(Integer.numberOfTrailingZeros(others), after, depth + 1);
@@ -183,7 +194,7 @@ final class Cover {
     }
     for (int k = low; k < wastes.length && wastes[k] == waste; k++) {
       if (lists.bits[g][k] == rest.bits && lists.counts[g][k] == rest.counts) {
-        if (lists.excess[g][k] > rest.excess || !note(g, k, depth)) {
+        if (!affords(rest, g, k) || !note(g, k, depth)) {
           return false;
         }
         chosenBits[g] = rest.bits;
@@ -263,6 +274,8 @@ final class Cover {
     int[][] narrowed = new int[n][];
     long steps = 0;
     long least = 0;
+    int leastGains = 0;
+    int leastDrops = 0;
     for (int g = 0; g < n; g++) {
       if ((others & 1 << g) == 0) {
         narrowed[g] = live[g];
@@ -270,14 +283,19 @@ final class Cover {
       }
       int[] kept = new int[live[g].length];
       int size = 0;
+      int gains = Integer.MAX_VALUE;
+      int drops = Integer.MAX_VALUE;
       for (int k : live[g]) {
         steps++;
         if (lists.waste[g][k] > rest.slack - least) {
           break;
         }
         if (Bundle.fits(rest.bits, rest.counts, lists.bits[g][k], lists.counts[g][k], pool.guards)
-            && below(g, k, highest)) {
+            && below(g, k, highest)
+            && affords(rest, g, k)) {
           kept[size++] = k;
+          gains = Math.min(gains, lists.gains[g][k]);
+          drops = Math.min(drops, lists.drops[g][k]);
         }
       }
       if (size == 0) {
@@ -285,10 +303,15 @@ final class Cover {
         return null;
       }
       least += lists.waste[g][kept[0]];
+      leastGains += gains;
+      leastDrops += drops;
       narrowed[g] = Arrays.copyOf(kept, size);
     }
     pay(1 + steps / 16);
-    if (least > rest.slack || !force(narrowed, others, rest.bits)) {
+    if (leastGains > rest.gains
+        || leastDrops > rest.drops
+        || least > rest.slack
+        || !force(narrowed, others, rest.bits)) {
       return null;
     }
     for (int g = 0; g < n; g++) {

@@ -35,6 +35,14 @@ final class Effort {
     return spent >= allowed || signal != Watch.Signal.GO_ON;
   }
 
+  /**
+   * A part of what is left, one in so many, to be spent elsewhere; what it spent is paid here
+   * afterwards.
+   */
+  Effort part(int oneIn) {
+    return new Effort(left() / oneIn, watch);
+  }
+
   long spent() {
     return Math.min(spent, allowed);
   }

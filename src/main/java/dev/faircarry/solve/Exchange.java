@@ -2,6 +2,7 @@ package dev.faircarry.solve;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Local search by moves and exchanges of blocks: late acceptance (Burke and Bykov 2017), which
@@ -27,19 +28,29 @@ final class Exchange {
   private final int[][] alike;
 
   private int[] kept = {};
+  private Optional<Moves> limits = Optional.empty();
+  private int[][] held = {};
+  private int gained;
+  private int mostGained;
   private Weights weights = Weights.quadratic(new int[0], 0);
   private long cost;
   private int[][] bestRoutes;
   private Value best;
 
   /** How good a split is: excess first, then its list. */
-  record Value(long excess, int[] list) {
+  record Value(long excess, int[] list) implements Comparable<Value> {
     static Value of(State state) {
       return new Value(state.totalExcess, state.list());
     }
 
     boolean betterThan(Value other) {
-      return excess != other.excess ? excess < other.excess : Steps.compare(list, other.list) < 0;
+      return compareTo(other) < 0;
+    }
+
+    @Override
+    public int compareTo(Value other) {
+      int byExcess = Long.compare(excess, other.excess);
+      return byExcess != 0 ? byExcess : Steps.compare(list, other.list);
     }
   }
 
@@ -98,12 +109,31 @@ final class Exchange {
       late[slot] = cost;
     }
     state.restore(bestHere);
+    recount();
     remember();
   }
 
   /** From now on takes no change that alters these highest steps of the list. */
   void keep(int[] highest) {
     kept = highest.clone();
+  }
+
+  /**
+   * From now on takes no change after which more than so many handovers lead from the earlier
+   * split.
+   */
+  void within(Moves moves, int handovers) {
+    limits = Optional.of(moves);
+    held = moves.held(state);
+    gained = moves.count(state) + moves.fresh;
+    mostGained = handovers + moves.fresh;
+  }
+
+  private int gainOf(Moves moves, int one, int from, int other, int to) {
+    int gain = moves.gain(held, one, from, -1) + moves.gain(held, one, to, 1);
+    return other < 0
+        ? gain
+        : gain + moves.gain(held, other, to, -1) + moves.gain(held, other, from, 1);
   }
 
   private boolean keeps() {
@@ -117,6 +147,15 @@ final class Exchange {
   /** Goes back to the best split that any run met. */
   void finish() {
     state.restore(bestRoutes);
+    recount();
+  }
+
+  private void recount() {
+    limits.ifPresent(
+        moves -> {
+          held = moves.held(state);
+          gained = moves.count(state) + moves.fresh;
+        });
   }
 
   private void remember() {
@@ -212,6 +251,11 @@ final class Exchange {
     if (cost + delta > limit) {
       return false;
     }
+    int gain = limits.isEmpty() ? 0 : gainOf(limits.get(), one, from, other, to);
+    if (gained + gain > mostGained && limits.isPresent()) {
+      gainOf(limits.get(), one, to, other, from);
+      return false;
+    }
     state.take(one);
     if (other >= 0) {
       state.take(other);
@@ -225,8 +269,12 @@ final class Exchange {
         state.put(other, to);
       }
       state.put(one, from);
+      if (limits.isPresent()) {
+        gainOf(limits.get(), one, to, other, from);
+      }
       return false;
     }
+    gained += gain;
     delist(one, from);
     enlist(one, to);
     if (other >= 0) {

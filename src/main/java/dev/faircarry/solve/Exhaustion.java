@@ -2,6 +2,7 @@ package dev.faircarry.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Goes through all splits, block by block, leaving out those that cannot beat the best one: the
@@ -25,6 +26,10 @@ final class Exhaustion {
   private boolean cut;
   private long found;
   private final boolean counting;
+  private Optional<Moves> limits = Optional.empty();
+  private int[][] held = {};
+  private int gained;
+  private int mostGained;
 
   /**
    * @param best the value to beat
@@ -54,6 +59,13 @@ final class Exhaustion {
         restMass[k][d] = restMass[k + 1][d] + order.get(k).massSince()[m.stageOfDay[d]][d];
       }
     }
+  }
+
+  /** Leaves out splits with more than so many handovers. */
+  void within(Moves moves, int handovers) {
+    limits = Optional.of(moves);
+    held = new int[moves.refs.size()][m.hikers];
+    mostGained = handovers + moves.fresh;
   }
 
   /** Searches; true when it came to its end, so that the value is proved. */
@@ -96,11 +108,15 @@ final class Exhaustion {
       }
       chosen[k] = r;
       state.put(block.index(), options.get(r));
+      int first = options.get(r)[0];
+      gained += limits.isEmpty() ? 0 : limits.get().gain(held, block.index(), first, 1);
       boolean rules = state.strict == 0 && (k + 1 < containersUntil || state.unboxed == 0);
-      if (rules && (counting || promising(k + 1))) {
+      boolean few = limits.isEmpty() || gained <= mostGained;
+      if (rules && few && (counting || promising(k + 1))) {
         descend(k + 1);
       }
       state.take(block.index());
+      gained += limits.isEmpty() ? 0 : limits.get().gain(held, block.index(), first, -1);
       if (cut) {
         return;
       }

@@ -1,18 +1,25 @@
 package dev.faircarry.solve;
 
+import dev.faircarry.split.Carry;
 import dev.faircarry.split.Demand;
+import dev.faircarry.split.Split;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
+import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Policy;
 import dev.faircarry.trip.Stow;
 import dev.faircarry.trip.Trip;
 import dev.faircarry.unit.Fraction;
 import dev.faircarry.unit.Mass;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 
@@ -44,6 +51,15 @@ final class ModelBuilder {
   final List<String> partyNames = new ArrayList<>();
   boolean contradictory;
 
+  /** Hikers, one for each frozen piece or unit, by reference. */
+  final Map<PieceRef, Deque<Integer>> frozen = new HashMap<>();
+
+  /**
+   * Whether equal things of different items are told apart, as they are when it matters who had
+   * which.
+   */
+  boolean tellApart;
+
   private ModelBuilder(Trip trip, Predicate<Demand> active) {
     this.trip = trip;
     this.active = active;
@@ -68,15 +84,41 @@ final class ModelBuilder {
 
   /** The model under the demands for which {@code active} is true. */
   static Model of(Trip trip, Predicate<Demand> active) {
+    return new ModelBuilder(trip, active).model();
+  }
+
+  /**
+   * The model for rebalancing: equal things of different items told apart, frozen pieces where they
+   * were.
+   */
+  static Model of(Trip trip, Predicate<Demand> active, Split earlier, Set<PieceRef> frozen) {
     ModelBuilder builder = new ModelBuilder(trip, active);
-    builder.readStages();
-    builder.readKinds();
-    for (int i = 0; i < builder.hikers; i++) {
-      builder.readHiker(i);
+    builder.tellApart = true;
+    for (Carry carry : earlier.carries()) {
+      for (int i = 0; i < builder.hikers; i++) {
+        if ((frozen.contains(carry.piece()) || frozen.contains(PieceRef.item(carry.piece().item())))
+            && active.test(new Demand.OfFrozen(carry.piece()))
+            && trip.hikers().get(i).id().equals(carry.hiker())) {
+          Deque<Integer> holders =
+              builder.frozen.computeIfAbsent(carry.piece(), p -> new ArrayDeque<>());
+          for (int u = 0; u < carry.units(); u++) {
+            holders.add(i);
+          }
+        }
+      }
     }
-    new BlockBuilder(builder).build();
-    new NeedBuilder(builder).build();
-    return new Model(builder);
+    return builder.model();
+  }
+
+  private Model model() {
+    readStages();
+    readKinds();
+    for (int i = 0; i < hikers; i++) {
+      readHiker(i);
+    }
+    new BlockBuilder(this).build();
+    new NeedBuilder(this).build();
+    return new Model(this);
   }
 
   private void readStages() {

@@ -31,7 +31,8 @@ public final class SplitSolver {
         return new Outcome.Undecided(effort.spent(), effort.cutByClock());
       }
       if (verdict == RuleModel.Verdict.NONE) {
-        Conflict.Found found = Conflict.of(trip, effort);
+        Conflict.Found found =
+            Conflict.of(Conflict.demands(trip), active -> ModelBuilder.of(trip, active), effort);
         return new Outcome.Impossible(found.demands(), found.irreducible(), effort.spent());
       }
     }

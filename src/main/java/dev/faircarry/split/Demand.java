@@ -1,5 +1,7 @@
 package dev.faircarry.split;
 
+import dev.faircarry.trip.PieceRef;
+
 /** Something every split must keep, as explanations name it. */
 public sealed interface Demand {
 
@@ -17,4 +19,7 @@ public sealed interface Demand {
 
   /** What goes into a kind of container travels in one. */
   record OfContainers(String kind) implements Demand {}
+
+  /** A piece that is packed already stays with who has it. */
+  record OfFrozen(PieceRef piece) implements Demand {}
 }
