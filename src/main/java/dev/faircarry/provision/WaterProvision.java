@@ -117,10 +117,11 @@ final class WaterProvision {
         draft
             .pick(
                 "bottleMass",
-                water.bottleMass().map(m -> BigDecimal.valueOf(m.milligrams())),
-                BigDecimal.valueOf(Defaults.BOTTLE_MILLIGRAMS),
-                "mg",
+                water.bottleMass().map(m -> BigDecimal.valueOf(m.milligrams(), 3)),
+                BigDecimal.valueOf(Defaults.BOTTLE_MILLIGRAMS, 3),
+                "g",
                 Defaults.BOTTLE_MASS_SOURCE)
+            .movePointRight(3)
             .longValueExact();
     draft.note(
         Note.Code.BOTTLES_MISSING,
