@@ -69,13 +69,6 @@ public final class ChoiceWriter {
     return answer instanceof Answer.Unmeetable ? "unmeetable" : "undecided";
   }
 
-  /** Whether nothing about the answer is left unproved. */
-  static boolean complete(Answer answer) {
-    return answer instanceof Answer.Choices choices
-        ? choices.complete()
-        : answer instanceof Answer.Unmeetable unmeetable && unmeetable.irreducible();
-  }
-
   private static void needs(ObjectNode out, Question question) {
     ArrayNode needs = out.putArray("needs");
     for (Required need : question.needs()) {

@@ -7,6 +7,7 @@ import dev.faircarry.kit.EffortReport;
 import dev.faircarry.kit.KitReport;
 import dev.faircarry.kit.LoadPlot;
 import dev.faircarry.kit.MakeupPlot;
+import dev.faircarry.provision.Provision;
 import dev.faircarry.provision.Provisions;
 import dev.faircarry.split.Split;
 import java.nio.charset.StandardCharsets;
@@ -32,22 +33,31 @@ public final class PlanAnswers {
   }
 
   /**
-   * A choice and what came of it.
+   * An answer, for people and for machines.
    *
-   * @param outcome {@code chosen}, {@code over-budget}, {@code unmeetable} or {@code undecided}
-   * @param complete whether it is proved
+   * @param value what was found
+   * @param body the same as a document
    */
-  public record Choice(byte[] body, String outcome, boolean complete) {}
+  public record Answered<T>(T value, byte[] body) {}
 
   /** Food, fuel and water of a trip document. */
-  public Reading<byte[]> provisions(byte[] tripDocument) {
+  public Reading<Answered<Provision>> provisions(byte[] tripDocument) {
     return TripReader.read(tripDocument)
-        .map(trip -> ProvisionWriter.write(trip, Provisions.of(trip)));
+        .map(
+            trip -> {
+              Provision provision = Provisions.of(trip);
+              return new Answered<>(provision, ProvisionWriter.write(trip, provision));
+            });
   }
 
   /** Kits and loads of a trip, with a split if there is one. */
-  public Reading<byte[]> kitReport(byte[] document) {
-    return LookReader.read(document).map(look -> KitReportWriter.write(report(look)));
+  public Reading<Answered<KitReport>> kitReport(byte[] document) {
+    return LookReader.read(document)
+        .map(
+            look -> {
+              KitReport report = report(look);
+              return new Answered<>(report, KitReportWriter.write(report));
+            });
   }
 
   /** Loads against targets, morning by morning, as an SVG document. */
@@ -61,12 +71,14 @@ public final class PlanAnswers {
   }
 
   /** What walking the route costs. */
-  public Reading<byte[]> efforts(byte[] document) {
+  public Reading<Answered<EffortReport>> efforts(byte[] document) {
     return LookReader.read(document)
         .map(
-            look ->
-                EffortWriter.write(
-                    EffortReport.of(look.trip(), verdict(look), look.walkingTime(), look.cost())));
+            look -> {
+              EffortReport report =
+                  EffortReport.of(look.trip(), verdict(look), look.walkingTime(), look.cost());
+              return new Answered<>(report, EffortWriter.write(report));
+            });
   }
 
   /**
@@ -75,7 +87,7 @@ public final class PlanAnswers {
    * @param splitSteps search steps for each of the two splits, if the document asks for them
    * @param outOfTime asked often, whether to stop with what is proved by then
    */
-  public Reading<Choice> choice(
+  public Reading<Answered<ChooseGear.Found>> choice(
       byte[] document, long effortSteps, long splitSteps, BooleanSupplier outOfTime) {
     return LookReader.read(document)
         .map(
@@ -83,10 +95,7 @@ public final class PlanAnswers {
               ChooseGear.Found found =
                   gear.choose(
                       look.trip(), effortSteps, look.withSplits() ? splitSteps : 0, outOfTime);
-              return new Choice(
-                  ChoiceWriter.write(found),
-                  ChoiceWriter.outcome(found.answer()),
-                  ChoiceWriter.complete(found.answer()));
+              return new Answered<>(found, ChoiceWriter.write(found));
             });
   }
 
