@@ -12,6 +12,9 @@ import java.util.Optional;
 final class BundleLists {
   private static final int SHARPENINGS = 6;
 
+  /** So few bundles are listed by mass, whatever may change hands. */
+  private static final int FEW = 3000;
+
   /** With several days most bundles that fit the tightest one fail another. */
   private static final int SCANNED_PER_KEPT = 10;
 
@@ -89,16 +92,22 @@ final class BundleLists {
 
   private void list(int g, Wish wish) {
     Bundles bundles = new Bundles(Math.min(limit, 1024));
-    if (wish.budget().isEmpty() || !listByMoves(g, wish.budget().get(), bundles)) {
+    Halves halves = halves(g);
+    long byMass = wish.budget().isEmpty() ? 0 : count(halves, g, windows.slack);
+    if (byMass <= FEW || !listByMoves(g, wish.budget().get(), byMass, bundles)) {
       bundles.clear();
-      listByMass(g, bundles);
+      listByMass(g, halves, bundles);
     }
     bundles.keep(g, wish);
   }
 
   /** Lists by what may change hands, if that is little enough. */
-  private boolean listByMoves(int g, Budget budget, Bundles bundles) {
+  private boolean listByMoves(int g, Budget budget, long byMass, Bundles bundles) {
     long most = 0;
+    long least = Long.MAX_VALUE;
+    for (int t = 0; t < windows.values.length; t++) {
+      least = Math.min(least, windows.least(g, t));
+    }
     for (long mass : windows.most[g]) {
       most = Math.max(most, mass);
     }
@@ -108,8 +117,9 @@ final class BundleLists {
             g,
             windows.day,
             budget,
+            least,
             most,
-            4L * limit,
+            Math.min(4 * byMass, 4L * limit),
             (b, c) -> {
               offer(g, b, c, bundles);
               return bundles.size <= limit;
@@ -124,8 +134,7 @@ final class BundleLists {
     }
   }
 
-  private void listByMass(int g, Bundles bundles) {
-    Halves halves = halves(g);
+  private void listByMass(int g, Halves halves, Bundles bundles) {
     long used = windows.slack;
     int scanned = m.days == 1 ? limit : SCANNED_PER_KEPT * limit;
     while (count(halves, g, used) > scanned) {

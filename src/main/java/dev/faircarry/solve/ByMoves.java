@@ -8,7 +8,12 @@ final class ByMoves {
   private final Pool pool;
   private final Budget budget;
   private final int hiker;
+  private final long least;
   private final long most;
+
+  /** Milligrams of the entries from one on. */
+  private final long[] massLeft;
+
   private final int day;
   private final Halves.Taker taker;
 
@@ -24,13 +29,21 @@ final class ByMoves {
       int position,
       int day,
       Budget budget,
+      long least,
       long most,
       long stepLimit,
       Halves.Taker taker) {
     this.pool = pool;
     this.budget = budget;
     this.day = day;
+    this.least = least;
     this.most = most;
+    massLeft = new long[pool.entries.size() + 1];
+    for (int e = pool.entries.size() - 1; e >= 0; e--) {
+      Block block = pool.sample(e);
+      long all = pool.entries.get(e).size() * block.massSince()[0][day];
+      massLeft[e] = massLeft[e + 1] + (block.allowed()[0][pool.group[position]] ? all : 0);
+    }
     this.taker = taker;
     hiker = pool.group[position];
     stepsLeft = stepLimit;
@@ -39,18 +52,19 @@ final class ByMoves {
   }
 
   /**
-   * Hands over every bundle within the budget whose mass is not above {@code most}; returns the
-   * steps it took, or -1 if it met the step limit.
+   * Hands over every bundle within the budget whose mass is not below {@code least} and not above
+   * {@code most}; returns the steps it took, or -1 if it met the step limit.
    */
   static long walk(
       Pool pool,
       int position,
       int day,
       Budget budget,
+      long least,
       long most,
       long stepLimit,
       Halves.Taker taker) {
-    ByMoves walk = new ByMoves(pool, position, day, budget, most, stepLimit, taker);
+    ByMoves walk = new ByMoves(pool, position, day, budget, least, most, stepLimit, taker);
     for (int block : pool.fixed.get(position)) {
       walk.shift(walk.held, block, 1);
     }
@@ -90,7 +104,11 @@ final class ByMoves {
 
   private void descend(int e, long bits, long counts, long mass, int gained, int dropped) {
     steps++;
-    if (--stepsLeft < 0 || gained > budget.gains() || dropped > budget.drops() || mass > most) {
+    if (--stepsLeft < 0
+        || gained > budget.gains()
+        || dropped > budget.drops()
+        || mass > most
+        || mass + massLeft[e] < least) {
       return;
     }
     if (e == pool.entries.size()) {
