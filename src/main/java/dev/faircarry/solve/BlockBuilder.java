@@ -41,6 +41,7 @@ final class BlockBuilder {
     for (int k = 0; k < b.trip.shared().size(); k++) {
       cut(k, b.trip.shared().get(k));
     }
+    b.leftOut.ifPresent(piece -> raws.removeIf(raw -> raw.content().ref().equals(piece)));
     List<List<Integer>> groups = join();
     List<Rule.Apart> aparts = apartRules();
     b.apartRules = aparts.size();

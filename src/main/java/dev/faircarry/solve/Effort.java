@@ -40,7 +40,12 @@ final class Effort {
    * afterwards.
    */
   Effort part(int oneIn) {
-    return new Effort(left() / oneIn, watch);
+    return ofSteps(left() / oneIn);
+  }
+
+  /** So many steps, to be spent elsewhere and paid here afterwards. */
+  Effort ofSteps(long steps) {
+    return new Effort(Math.min(steps, left()), watch);
   }
 
   long spent() {

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -59,6 +60,9 @@ final class ModelBuilder {
    * which.
    */
   boolean tellApart;
+
+  /** A piece to be left at home. */
+  Optional<PieceRef> leftOut = Optional.empty();
 
   private ModelBuilder(Trip trip, Predicate<Demand> active) {
     this.trip = trip;
@@ -107,6 +111,13 @@ final class ModelBuilder {
         }
       }
     }
+    return builder.model();
+  }
+
+  /** The model of the trip with one piece, or all units of a counted item, left at home. */
+  static Model without(Trip trip, PieceRef piece) {
+    ModelBuilder builder = new ModelBuilder(trip, demand -> true);
+    builder.leftOut = Optional.of(piece);
     return builder.model();
   }
 
