@@ -200,7 +200,10 @@ final class BlockBuilder {
       }
     }
     int kind = item.goesInto().map(b::kind).orElse(-1);
-    long taken = stow == Stow.OUTSIDE ? 0 : volume.map(Volume::milliliters).orElse(0L);
+    // What goes into a container takes no room in the pack, whether or not containers are asked
+    // for.
+    boolean inPack = stow != Stow.OUTSIDE && item.goesInto().isEmpty();
+    long taken = inPack ? volume.map(Volume::milliliters).orElse(0L) : 0;
     if (kind >= 0) {
       taken = volume.map(Volume::milliliters).orElse(0L);
     }
