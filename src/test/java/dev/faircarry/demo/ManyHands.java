@@ -22,14 +22,52 @@ public final class ManyHands {
           "Umar", "Vilma", "Wanda", "Ximena", "Yusuf", "Zora", "Anouk", "Bilal", "Ciara", "Davit");
   private static final List<String> THINGS =
       List.of(
-          "Hand line", "Kitchen tarp", "Folding saw", "Repair things", "Storm bag, large",
-          "Storm bag, small", "Trowel set", "Map set", "Distress beacon", "Radio, first",
-          "Radio, second", "Spare batteries", "Solar panel", "Bird guide", "Plant guide",
-          "Sketch box", "Hand drum", "Kite", "Ball", "Lantern, first", "Lantern, second",
-          "Washing-up things", "Chopping board", "Sieve", "Big kettle", "Spices", "Cooking oil",
-          "Salt and sugar", "Coffee", "Tea", "Dried fruit", "Nuts", "Hard cheese", "Flat bread",
-          "Soap", "Clothes line", "Insect net", "Ground sheet", "Hammock", "Thermometer",
-          "Wind meter", "Rain gauge", "Sample bags", "Water bag", "Spare mat", "Spare mugs",
+          "Hand line",
+          "Kitchen tarp",
+          "Folding saw",
+          "Repair things",
+          "Storm bag, large",
+          "Storm bag, small",
+          "Trowel set",
+          "Map set",
+          "Distress beacon",
+          "Radio, first",
+          "Radio, second",
+          "Spare batteries",
+          "Solar panel",
+          "Bird guide",
+          "Plant guide",
+          "Sketch box",
+          "Hand drum",
+          "Kite",
+          "Ball",
+          "Lantern, first",
+          "Lantern, second",
+          "Washing-up things",
+          "Chopping board",
+          "Sieve",
+          "Big kettle",
+          "Spices",
+          "Cooking oil",
+          "Salt and sugar",
+          "Coffee",
+          "Tea",
+          "Dried fruit",
+          "Nuts",
+          "Hard cheese",
+          "Flat bread",
+          "Soap",
+          "Clothes line",
+          "Insect net",
+          "Ground sheet",
+          "Hammock",
+          "Thermometer",
+          "Wind meter",
+          "Rain gauge",
+          "Sample bags",
+          "Water bag",
+          "Spare mat",
+          "Spare mugs",
           "Song books");
 
   private final SplittableRandom random = new SplittableRandom(SEED);
@@ -119,10 +157,12 @@ public final class ManyHands {
     }
     for (int i = 1; i <= 4; i++) {
       shared.add(
-          whole("filter-" + i, "Water filter " + i, 90, 300, ", \"covers\": [\"water-treatment\"]"));
+          whole(
+              "filter-" + i, "Water filter " + i, 90, 300, ", \"covers\": [\"water-treatment\"]"));
     }
     for (int i = 1; i <= 3; i++) {
-      shared.add(whole("first-aid-" + i, "First aid " + i, 250, 700, ", \"covers\": [\"first-aid\"]"));
+      shared.add(
+          whole("first-aid-" + i, "First aid " + i, 250, 700, ", \"covers\": [\"first-aid\"]"));
     }
     shared.add(
         counted(
