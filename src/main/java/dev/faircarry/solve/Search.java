@@ -10,6 +10,7 @@ final class Search {
 
   private static final int LONG_LISTS = 300_000;
   private static final long SHORT_STEPS = 100_000;
+  private static final long PIECE_STEPS = 60_000;
   private static final int MOST_WHOLE = 16;
 
   /** So few hikers are searched to the end before chance has its turn. */
@@ -216,11 +217,16 @@ final class Search {
       }
     }
     GroupSearch.Result result = GroupSearch.Result.UNKNOWN;
-    if (whole && m.days == 1 && m.hikers <= FEW) {
+    if (m.days == 1) {
+      result = new PieceSearch(m, wish, effort).search(state, PIECE_STEPS << (2 * pass));
+    }
+    if (result == GroupSearch.Result.UNKNOWN && whole && m.days == 1 && m.hikers <= FEW) {
       result = everything(wish, pass);
     }
-    if (result == GroupSearch.Result.UNKNOWN
-        && new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {
+    if (result != GroupSearch.Result.UNKNOWN) {
+      return result;
+    }
+    if (new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {
       return GroupSearch.Result.FOUND;
     }
     if (whole && (m.hikers > FEW || m.days > 1)) {

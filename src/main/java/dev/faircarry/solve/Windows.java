@@ -1,5 +1,7 @@
 package dev.faircarry.solve;
 
+import java.util.Arrays;
+
 /**
  * How much each hiker of a group may hold on one morning, given a wish, and how tight that is.
  *
@@ -37,9 +39,29 @@ final class Windows {
     weigh();
   }
 
+  /** The windows of a pool's group on a day. */
   static Windows of(Pool pool, Wish wish, int day) {
-    Model m = pool.m;
-    int n = pool.group.length;
+    long[] fixed = new long[pool.group.length];
+    for (int g = 0; g < fixed.length; g++) {
+      for (int block : pool.fixed.get(g)) {
+        fixed[g] += pool.m.blocks.get(block).massSince()[0][day];
+      }
+    }
+    long poolMass = 0;
+    for (int e = 0; e < pool.entries.size(); e++) {
+      poolMass += pool.entries.get(e).size() * pool.sample(e).massSince()[0][day];
+    }
+    return of(pool.m, pool.group, fixed, poolMass, wish, day);
+  }
+
+  /**
+   * The windows of hikers who have something fixed and share out the rest.
+   *
+   * @param fixed milligrams each has anyway
+   * @param poolMass milligrams to be shared out
+   */
+  static Windows of(Model m, int[] group, long[] fixed, long poolMass, Wish wish, int day) {
+    int n = group.length;
     int[] wanted = wish.highest(day, n);
     int[] columns = new int[n];
     int distinct = 0;
@@ -50,26 +72,18 @@ final class Windows {
       }
       columns[k] = distinct - 1;
     }
-    values = java.util.Arrays.copyOf(values, distinct);
+    values = Arrays.copyOf(values, distinct);
     long[][] most = new long[n][distinct];
     for (int g = 0; g < n; g++) {
-      int hiker = pool.group[g];
-      long fixed = 0;
-      for (int block : pool.fixed.get(g)) {
-        fixed += m.blocks.get(block).massSince()[0][day];
-      }
+      int hiker = group[g];
       long cap =
           wish.excessLimit() == 0 && m.capMilligrams[hiker] < Model.UNLIMITED
-              ? m.capMilligrams[hiker] - m.ownLoad[hiker][day] - fixed
+              ? m.capMilligrams[hiker] - m.ownLoad[hiker][day] - fixed[g]
               : Model.UNLIMITED;
+      long free = g == wish.keptFree() && day == wish.freeDay() ? wish.freeMilligrams() : 0;
       for (int t = 0; t < distinct; t++) {
-        long free = g == wish.keptFree() && day == wish.freeDay() ? wish.freeMilligrams() : 0;
-        most[g][t] = Math.min(cap, m.capacity(hiker, day, values[t]) - fixed) - free;
+        most[g][t] = Math.min(cap, m.capacity(hiker, day, values[t]) - fixed[g]) - free;
       }
-    }
-    long poolMass = 0;
-    for (int e = 0; e < pool.entries.size(); e++) {
-      poolMass += pool.entries.get(e).size() * pool.sample(e).massSince()[0][day];
     }
     return new Windows(day, values, most, columns, poolMass);
   }
@@ -115,6 +129,11 @@ final class Windows {
       }
     }
     return best;
+  }
+
+  /** The part of the slack that a mass uses up when it is given a value. */
+  long waste(int g, int t, long mass) {
+    return u[g] + v[t] - mass;
   }
 
   /** The least mass with a value that does not waste more than the slack. */
