@@ -18,6 +18,13 @@ final class Report {
     return bad(issues.list(), issues.untold() > 0);
   }
 
+  /** What is wrong with a document, and with parts of it that were read by themselves. */
+  static <T> Reading<T> joined(Issues around, List<Reading.Bad<?>> parts) {
+    List<Issue> all = new ArrayList<>(around.list());
+    parts.forEach(part -> all.addAll(part.issues()));
+    return bad(all, around.untold() > 0 || parts.stream().anyMatch(Reading.Bad::more));
+  }
+
   private static <T> Reading<T> bad(List<Issue> all, boolean untold) {
     List<Issue> sorted = new ArrayList<>(all);
     sorted.sort(Comparator.comparing(Issue::pointer, Report::byPlace));

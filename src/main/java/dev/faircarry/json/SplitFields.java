@@ -9,10 +9,19 @@ import java.util.Set;
  */
 final class SplitFields {
   /** Beside {@code carries}. */
-  static final Set<String> OF_SPLIT = Set.of("outcome", "proof", "hikers", "overCap", "findings");
+  static final Set<String> OF_SPLIT =
+      Set.of(
+          "result",
+          "worst",
+          "excessThousandths",
+          "ownExcessThousandths",
+          "overCap",
+          "proof",
+          "findings",
+          "cautions");
 
   /** Beside {@code hiker} and {@code pieces}. */
-  static final Set<String> OF_CARRY = Set.of("name", "mornings");
+  static final Set<String> OF_CARRY = Set.of("name", "targetGrams", "mornings");
 
   private SplitFields() {}
 }

@@ -1,0 +1,92 @@
+package dev.faircarry;
+
+import dev.faircarry.app.Checked;
+import dev.faircarry.app.Judge;
+import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.app.SolvePool;
+import dev.faircarry.app.SplitTrip;
+import dev.faircarry.cli.CommandParts;
+import dev.faircarry.cli.Console;
+import dev.faircarry.cli.Faircarry;
+import dev.faircarry.http.Parts;
+import dev.faircarry.http.Server;
+import dev.faircarry.solve.SplitSolver;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Properties;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.IntConsumer;
+
+/** Wires the program and runs one command. */
+public final class Main {
+  private static final Judge JUDGE = new Checked();
+
+  private Main() {}
+
+  public static void main(String[] arguments) {
+    System.exit(run(new Console(System.in, System.out, System.err), arguments));
+  }
+
+  /** Runs one command on a console and gives the exit code. */
+  public static int run(Console console, String... arguments) {
+    Properties build = build();
+    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
+    JudgeSplit judgeSplit = new JudgeSplit(JUDGE);
+    return new Faircarry(
+            new CommandParts(
+                splitTrip,
+                judgeSplit,
+                (host, port, listening) ->
+                    serve(parts(splitTrip, judgeSplit, build), host, port, listening),
+                build.getProperty("version", "unknown")),
+            console)
+        .run(arguments);
+  }
+
+  /** The service on a port of its own, for whoever embeds it. */
+  public static Server server(String host, int port) {
+    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
+    return new Server(parts(splitTrip, new JudgeSplit(JUDGE), build()), host, port);
+  }
+
+  private static Parts parts(SplitTrip splitTrip, JudgeSplit judgeSplit, Properties build) {
+    int cores = Runtime.getRuntime().availableProcessors();
+    return new Parts(
+        splitTrip,
+        judgeSplit,
+        new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
+        build.getProperty("docs", "unknown"));
+  }
+
+  private static void serve(Parts parts, String host, int port, IntConsumer listening) {
+    Server server = new Server(parts, host, port);
+    CountDownLatch stopped = new CountDownLatch(1);
+    Runtime.getRuntime()
+        .addShutdownHook(
+            new Thread(
+                () -> {
+                  server.close();
+                  stopped.countDown();
+                },
+                "stop"));
+    listening.accept(server.port());
+    try {
+      stopped.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static Properties build() {
+    Properties properties = new Properties();
+    try (InputStream in = Main.class.getResourceAsStream("/faircarry.properties")) {
+      if (in != null) {
+        properties.load(in);
+      }
+    } catch (IOException e) {
+      throw new IllegalStateException("cannot read what the build wrote", e);
+    }
+    return properties;
+  }
+}

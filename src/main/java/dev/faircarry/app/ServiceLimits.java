@@ -1,0 +1,43 @@
+package dev.faircarry.app;
+
+import dev.faircarry.trip.Limits;
+
+/**
+ * Every limit of the running service that is not a limit of a document; openapi/ states the same
+ * numbers and a test compares them.
+ */
+public final class ServiceLimits {
+  private ServiceLimits() {}
+
+  /** Search steps spent when nobody says how many. */
+  public static final long DEFAULT_EFFORT_STEPS = 20_000_000L;
+
+  /** Most search steps one request may ask for. */
+  public static final long MAX_EFFORT_STEPS = 500_000_000L;
+
+  public static final long MIN_EFFORT_STEPS = 1L;
+
+  /** Safety clock of one search; an answer that it cut says so. */
+  public static final int CLOCK_SECONDS = 60;
+
+  /** Searches that may wait for a core; more are turned away with the time to come back. */
+  public static final int WAITING_SOLVES = 32;
+
+  public static final int RETRY_AFTER_SECONDS = 5;
+
+  /** A request body: one document, which may hold a trip and a split. */
+  public static final int REQUEST_BYTES = Limits.DOCUMENT_BYTES;
+
+  /** Request line and all headers. */
+  public static final int REQUEST_HEADER_BYTES = 16_384;
+
+  /** A connection on which nothing happens is closed. */
+  public static final int IDLE_SECONDS = 30;
+
+  /** How long requests under way may take to end when the service stops. */
+  public static final int STOP_SECONDS = 20;
+
+  public static final int REQUEST_THREADS = 64;
+  public static final int DEFAULT_PORT = 8080;
+  public static final String DEFAULT_HOST = "127.0.0.1";
+}

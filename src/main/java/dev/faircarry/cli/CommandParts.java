@@ -1,0 +1,8 @@
+package dev.faircarry.cli;
+
+import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.SplitTrip;
+
+/** What the commands are made of; each new use case becomes a component here. */
+public record CommandParts(
+    SplitTrip splitTrip, JudgeSplit judgeSplit, ServeCommand.Service service, String version) {}

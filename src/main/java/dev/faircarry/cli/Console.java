@@ -1,0 +1,57 @@
+package dev.faircarry.cli;
+
+import dev.faircarry.check.Issue;
+import dev.faircarry.json.ProblemWriter;
+import dev.faircarry.json.Reading;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
+/** Standard input, output and error of one run, always UTF-8. */
+public final class Console {
+  private final Documents documents;
+  private final PrintStream out;
+  private final PrintStream err;
+
+  public Console(InputStream in, PrintStream out, PrintStream err) {
+    this.documents = new Documents(in);
+    this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
+    this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
+  }
+
+  Documents documents() {
+    return documents;
+  }
+
+  void print(String text) {
+    out.print(text);
+    out.flush();
+  }
+
+  void print(byte[] text) {
+    out.writeBytes(text);
+    out.flush();
+  }
+
+  void complain(String text) {
+    err.println(text);
+  }
+
+  /** Says what is wrong with a document, for people or for machines. */
+  ExitCode report(Reading.Bad<?> bad, boolean json) {
+    if (json) {
+      print(ProblemWriter.write(bad.issues(), bad.more()));
+      return ExitCode.BAD_INPUT;
+    }
+    for (Issue issue : bad.issues()) {
+      String place = issue.pointer().isEmpty() ? "document" : issue.pointer();
+      String value = issue.value().isEmpty() ? "" : " (" + issue.value() + ")";
+      complain(place + ": " + issue.code().text() + value);
+      complain("    " + issue.message() + " " + issue.remedy());
+    }
+    if (bad.more()) {
+      complain("There are more issues than are listed.");
+    }
+    return ExitCode.BAD_INPUT;
+  }
+}

@@ -1,0 +1,74 @@
+package dev.faircarry.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line as a whole. */
+@Command(
+    name = "faircarry",
+    description = "Divides shared hiking gear fairly, and shows that it is fair.",
+    footer = {
+      "",
+      "Exit codes: 0 fine, 1 over a cap, breaking rules or not proved, 2 impossible, 3 bad input,"
+          + " 4 internal."
+    })
+public final class Faircarry implements Runnable {
+  private static final Logger LOG = LoggerFactory.getLogger(Faircarry.class);
+
+  private final Console console;
+  private final CommandLine commands;
+
+  public Faircarry(CommandParts parts, Console console) {
+    this.console = console;
+    this.commands =
+        new CommandLine(this)
+            .addSubcommand(new SplitCommand(parts.splitTrip(), console))
+            .addSubcommand(new CheckCommand(parts.judgeSplit(), console))
+            .addSubcommand(new ServeCommand(parts.service(), console))
+            .addSubcommand(new VersionCommand(parts.version(), console))
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setParameterExceptionHandler(this::badCommandLine)
+            .setExecutionExceptionHandler(this::failed);
+    commands
+        .getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().mixinStandardHelpOptions(false));
+  }
+
+  /** Runs one command and gives the exit code. */
+  public int run(String... arguments) {
+    return commands.execute(arguments);
+  }
+
+  /** Without a command: what there is. */
+  @Override
+  public void run() {
+    console.complain(usage(commands));
+  }
+
+  private int badCommandLine(CommandLine.ParameterException e, String[] arguments) {
+    console.complain(String.valueOf(e.getMessage()));
+    console.complain(usage(e.getCommandLine()));
+    return ExitCode.BAD_INPUT.number();
+  }
+
+  private int failed(Exception e, CommandLine command, CommandLine.ParseResult parsed) {
+    if (e instanceof BadInput) {
+      console.complain(String.valueOf(e.getMessage()));
+      return ExitCode.BAD_INPUT.number();
+    }
+    LOG.error("failed: {}", e.getClass().getName());
+    console.complain("Something went wrong inside the program.");
+    return ExitCode.INTERNAL.number();
+  }
+
+  private static String usage(CommandLine command) {
+    StringWriter text = new StringWriter();
+    command.usage(new PrintWriter(text));
+    return text.toString();
+  }
+}

@@ -1,0 +1,13 @@
+package dev.faircarry.http;
+
+import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.SolvePool;
+import dev.faircarry.app.SplitTrip;
+
+/**
+ * What the HTTP service is made of; each new use case becomes a component here.
+ *
+ * @param docsVersion version of the bundled documents page
+ */
+public record Parts(
+    SplitTrip splitTrip, JudgeSplit judgeSplit, SolvePool pool, String docsVersion) {}

@@ -1,0 +1,79 @@
+package dev.faircarry.http;
+
+import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.app.SolvePool;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The HTTP service, from start to stop. */
+public final class Server implements AutoCloseable {
+  private final Javalin javalin;
+  private final SolvePool pool;
+  private volatile boolean ready;
+
+  /** Starts listening; port 0 takes any free one. */
+  public Server(Parts parts, String host, int port) {
+    this.pool = parts.pool();
+    this.javalin = Javalin.create(config -> configure(config, parts));
+    javalin.start(host, port);
+    ready = true;
+  }
+
+  /** The port that is listened on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Takes nothing new, lets what runs end within {@code ServiceLimits.STOP_SECONDS}. */
+  @Override
+  public void close() {
+    ready = false;
+    javalin.stop();
+    pool.close();
+  }
+
+  /** All resources of the service; a new one is added here. */
+  private List<Routes.Resource> resources(Parts parts) {
+    List<Routes.Resource> all = new ArrayList<>();
+    all.add(new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.pool()));
+    all.add(new IssueCodeRoutes());
+    all.add(new HealthRoutes(() -> ready));
+    all.add(new PageRoutes(parts.docsVersion()));
+    return all;
+  }
+
+  private void configure(JavalinConfig config, Parts parts) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.http.defaultContentType = "text/plain; charset=utf-8";
+    config.router.ignoreTrailingSlashes = false;
+    config.jetty.threadPool = threads();
+    config.jetty.modifyServer(
+        server -> {
+          server.setHandler(new GracefulHandler());
+          server.setStopTimeout(ServiceLimits.STOP_SECONDS * 1000L);
+        });
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(ServiceLimits.REQUEST_HEADER_BYTES);
+          http.setIdleTimeout(ServiceLimits.IDLE_SECONDS * 1000L);
+        });
+    Requests.install(config.routes);
+    SecurityHeaders.install(config.routes);
+    Problems.install(config.routes);
+    Routes routes = new Routes();
+    resources(parts).forEach(resource -> resource.register(routes));
+    routes.install(config.routes);
+  }
+
+  private static QueuedThreadPool threads() {
+    QueuedThreadPool threads = new QueuedThreadPool(ServiceLimits.REQUEST_THREADS);
+    threads.setName("http");
+    return threads;
+  }
+}

@@ -1,0 +1,44 @@
+package dev.faircarry.http;
+
+import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.SolvePool;
+import dev.faircarry.app.SplitTrip;
+import dev.faircarry.json.ResultWriter;
+import dev.faircarry.json.SplitExchange;
+import io.javalin.http.Context;
+
+/** Splits and checks that are answered at once and not kept. */
+final class SplitRoutes implements Routes.Resource {
+  private final SplitTrip splitTrip;
+  private final JudgeSplit judgeSplit;
+  private final SolvePool pool;
+
+  SplitRoutes(SplitTrip splitTrip, JudgeSplit judgeSplit, SolvePool pool) {
+    this.splitTrip = splitTrip;
+    this.judgeSplit = judgeSplit;
+    this.pool = pool;
+  }
+
+  @Override
+  public void register(Routes routes) {
+    routes.post("/v1/splits", this::split).post("/v1/checks", this::check);
+  }
+
+  private void split(Context ctx) {
+    Accepting.json(ctx);
+    long effortSteps = Parameters.effortSteps(ctx);
+    byte[] trip = Bodies.json(ctx);
+    Answers.json(
+        ctx,
+        ResultWriter.write(
+            Problems.valueOf(pool.run(() -> SplitExchange.split(trip, splitTrip, effortSteps)))));
+  }
+
+  private void check(Context ctx) {
+    Accepting.json(ctx);
+    Parameters.known(ctx);
+    byte[] document = Bodies.json(ctx);
+    Answers.json(
+        ctx, ResultWriter.write(Problems.valueOf(SplitExchange.check(document, judgeSplit))));
+  }
+}

@@ -1,0 +1,19 @@
+package dev.faircarry.json;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+
+/** Answers of a field or two. */
+public final class PlainAnswers {
+  private PlainAnswers() {}
+
+  /** {@code {"status": "up"}}. */
+  public static byte[] status(String status) {
+    return JsonBytes.of(JsonNodeFactory.instance.objectNode().put("status", status));
+  }
+
+  /** Name and version of the program. */
+  public static byte[] version(String version) {
+    return JsonBytes.of(
+        JsonNodeFactory.instance.objectNode().put("name", "faircarry").put("version", version));
+  }
+}
