@@ -23,7 +23,7 @@ public final class TripGenerator {
    * How large trips are at most.
    *
    * @param pieces whole items, parts and units together
-   * @param features what may be in them; each trip has about half of it
+   * @param features what may be in them; each trip has a third or so of it
    */
   public record Shape(int hikers, int days, int pieces, Set<Feature> features) {
 
@@ -58,7 +58,9 @@ public final class TripGenerator {
     this.random = new SplittableRandom(seed);
     this.shape = shape;
     for (Feature feature : Feature.values()) {
-      if (random.nextBoolean() && shape.features().contains(feature)) {
+      // What restricts comes less often, or few trips could be split at all.
+      int in = feature.compareTo(Feature.ROOM) >= 0 && feature != Feature.LEAVERS ? 4 : 2;
+      if (chance(in) && shape.features().contains(feature)) {
         has.add(feature);
       }
     }
@@ -80,7 +82,7 @@ public final class TripGenerator {
     if (has(Feature.MINORS) && chance(4)) {
       trips.minorsMayCarryFlameAndFuel();
     }
-    int group = between(1, shape.hikers());
+    int group = between(chance(8) ? 1 : Math.min(2, shape.hikers()), shape.hikers());
     for (int i = 0; i < group; i++) {
       addHiker(i, group);
     }
