@@ -53,6 +53,9 @@ public final class Limits {
   /** Each piece at every camp. */
   public static final int HANDOVERS_AT_CAMP = DAYS * PIECES;
 
+  /** Changes of plans in one request. */
+  public static final int CHANGES = 50;
+
   public static final int DOCUMENT_BYTES = 2_000_000;
   public static final int NESTING = 32;
 
