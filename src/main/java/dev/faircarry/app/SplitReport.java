@@ -10,14 +10,16 @@ import dev.faircarry.split.Split;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * A split with names in place of ids, as people read it.
  *
- * @param openings one line for each opening of a pack
- * @param handovers one line for each handover at a camp
+ * @param openings one line for each day and thing
+ * @param handovers one line for each camp, giver and taker
  * @param worst the heaviest hiker-morning
  * @param findings everything the check found
  */
@@ -82,38 +84,41 @@ public record SplitReport(
     return people;
   }
 
+  /** By day and thing: from whose packs the units of that day come. */
   private static List<String> openings(Trip trip, Split split) {
     TripNames names = new TripNames(trip);
-    List<String> lines = new ArrayList<>();
+    Map<String, List<String>> from = new LinkedHashMap<>();
     for (Opened o : split.opened()) {
-      lines.add(
-          "day "
-              + o.day()
-              + ": "
-              + names.hiker(o.hiker())
-              + " opens "
-              + o.units()
-              + " × "
-              + names.piece(PieceRef.item(o.item())));
+      from.computeIfAbsent(
+              "day " + o.day() + ", " + names.piece(PieceRef.item(o.item())) + ": ",
+              key -> new ArrayList<>())
+          .add(o.units() + " from " + names.hiker(o.hiker()));
     }
-    return lines;
+    return from.entrySet().stream()
+        .map(entry -> entry.getKey() + String.join(", ", entry.getValue()))
+        .toList();
   }
 
+  /** By camp and pair of hikers. */
   private static List<String> handovers(Trip trip, Split split) {
     TripNames names = new TripNames(trip);
-    List<String> lines = new ArrayList<>();
+    Map<String, List<String>> handed = new LinkedHashMap<>();
     for (CampHandover h : split.handoversAtCamp()) {
-      lines.add(
-          "camp of day "
-              + h.afterDay()
-              + ": "
-              + names.hiker(h.from())
-              + " hands "
-              + piece(names, h.piece(), h.units())
-              + " to "
-              + names.hiker(h.to()));
+      handed
+          .computeIfAbsent(
+              "camp of day "
+                  + h.afterDay()
+                  + ", "
+                  + names.hiker(h.from())
+                  + " to "
+                  + names.hiker(h.to())
+                  + ": ",
+              key -> new ArrayList<>())
+          .add(piece(names, h.piece(), h.units()));
     }
-    return lines;
+    return handed.entrySet().stream()
+        .map(entry -> entry.getKey() + String.join("; ", entry.getValue()))
+        .toList();
   }
 
   private static String piece(TripNames names, PieceRef piece, int units) {

@@ -9,6 +9,7 @@ import dev.faircarry.app.SplitReport;
 import dev.faircarry.app.SplitResult;
 import dev.faircarry.app.Worst;
 import dev.faircarry.check.Finding;
+import dev.faircarry.check.FindingCode;
 import dev.faircarry.check.HikerLoads;
 import dev.faircarry.check.Morning;
 import java.math.BigDecimal;
@@ -120,7 +121,7 @@ final class SplitText {
           person.name() + ": ",
           person.pieces().isEmpty()
               ? "nothing of the shared gear"
-              : String.join(", ", person.pieces()));
+              : String.join("; ", person.pieces()));
     }
     text.blank();
   }
@@ -153,8 +154,15 @@ final class SplitText {
     list("Over the cap", lines);
   }
 
+  /** What is over the cap has been told already, in the units asked for. */
   private void findings(List<Finding> findings) {
-    list("Findings", findings.stream().map(f -> f.message() + " " + f.remedy()).toList());
+    list(
+        "Findings",
+        findings.stream()
+            .filter(f -> f.code() != FindingCode.OVER_CAP)
+            .filter(f -> f.code() != FindingCode.OWN_KIT_OVER_CAP)
+            .map(f -> f.message() + " " + f.remedy())
+            .toList());
   }
 
   private void worst(SplitReport report) {
