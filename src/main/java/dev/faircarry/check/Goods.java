@@ -7,6 +7,7 @@ import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Stow;
 import dev.faircarry.trip.Use;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.Optional;
 final class Goods {
   final List<Good> all = new ArrayList<>();
   private final Map<PieceRef, Integer> indexOf = new HashMap<>();
+  private final Map<String, BitSet> ofItem = new HashMap<>();
 
   /**
    * One kind of thing that is handed out.
@@ -102,13 +104,15 @@ final class Goods {
    * Everything a reference of a rule names: an item's bare name stands for all its parts and units.
    */
   List<Good> named(List<PieceRef> references) {
-    return all.stream().filter(g -> references.stream().anyMatch(r -> names(r, g))).toList();
-  }
-
-  static boolean names(PieceRef reference, Good good) {
-    return reference.part().isEmpty()
-        ? reference.item().equals(good.item().id())
-        : reference.equals(good.ref());
+    BitSet named = new BitSet();
+    for (PieceRef reference : references) {
+      if (reference.part().isEmpty()) {
+        named.or(ofItem.getOrDefault(reference.item(), new BitSet()));
+      } else {
+        find(reference).ifPresent(good -> named.set(good.index()));
+      }
+    }
+    return named.stream().mapToObj(all::get).toList();
   }
 
   private final class Adding implements Form.Cases<Boolean> {
@@ -139,6 +143,7 @@ final class Goods {
               .orElse(0L);
       boolean evenly = use.isPresent() && use.get() instanceof Use.Evenly;
       indexOf.put(ref, all.size());
+      ofItem.computeIfAbsent(item.id(), id -> new BitSet()).set(all.size());
       return all.add(
           new Good(
               all.size(),

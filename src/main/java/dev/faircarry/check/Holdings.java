@@ -6,6 +6,7 @@ import dev.faircarry.split.Opened;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.PieceRef;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Follows a split from morning to morning: who holds how many unused units of what, and whose pack
@@ -23,6 +24,9 @@ final class Holdings {
   /** Used units whose packaging is with a hiker, likewise. */
   private final int[][][] emptied;
 
+  /** Looked up by every rule, so found once. */
+  private final int[][][] holders;
+
   Holdings(Itinerary itinerary, Goods goods, Split split, FindingList findings) {
     this.itinerary = itinerary;
     this.goods = goods;
@@ -31,6 +35,7 @@ final class Holdings {
     int n = itinerary.hikers.size();
     held = new int[goods.all.size()][itinerary.days + 2][n];
     emptied = new int[goods.all.size()][itinerary.days + 2][n];
+    holders = new int[goods.all.size()][itinerary.days + 2][0];
     depart();
     for (int day = 1; day <= itinerary.days; day++) {
       openOn(day);
@@ -45,6 +50,17 @@ final class Holdings {
 
   int emptied(Goods.Good good, int day, int hiker) {
     return emptied[good.index()][day][hiker];
+  }
+
+  /** Hikers with unused units of a good that still matter on a morning, in the trip's order. */
+  int[] holding(Goods.Good good, int day) {
+    int[] known = holders[good.index()][day];
+    if (known.length == 0 && good.neededFrom(day)) {
+      int[] units = held[good.index()][day];
+      known = IntStream.range(0, units.length).filter(i -> units[i] > 0).toArray();
+      holders[good.index()][day] = known;
+    }
+    return known;
   }
 
   private void depart() {

@@ -5,10 +5,13 @@ import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Rule;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 
 /** Holds every rule of the trip against who holds what, morning by morning. */
 final class RuleFindings implements Rule.Cases<Boolean> {
@@ -31,11 +34,6 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     }
   }
 
-  /** Whether a hiker holds units of a good that still matter on a morning. */
-  private boolean holds(Goods.Good good, int day, int hiker) {
-    return holdings.held(good, day, hiker) > 0 && good.neededFrom(day);
-  }
-
   /** Collects who breaks a rule with what on which mornings. */
   private final class Breach {
     private final Set<String> hikers = new LinkedHashSet<>();
@@ -47,8 +45,9 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     void add(int hiker, Goods.Good good, int day) {
       hikers.add(itinerary.hikers.get(hiker).id());
       names.add(itinerary.name(hiker));
-      pieces.add(good.ref());
-      things.add(Words.of(good));
+      if (pieces.add(good.ref())) {
+        things.add(Words.of(good));
+      }
       days.add(day);
     }
 
@@ -80,14 +79,17 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     }
   }
 
-  private Breach heldBy(
-      List<PieceRef> pieces, java.util.function.BiPredicate<Integer, Integer> wrong) {
+  private Breach heldBy(List<PieceRef> pieces, IntPredicate day, IntPredicate wrongHiker) {
     Breach breach = new Breach();
-    for (Goods.Good good : goods.named(pieces)) {
-      for (int day = 1; day <= itinerary.days; day++) {
-        for (int i = 0; i < itinerary.hikers.size(); i++) {
-          if (holds(good, day, i) && wrong.test(i, day)) {
-            breach.add(i, good, day);
+    List<Goods.Good> named = goods.named(pieces);
+    for (int d = 1; d <= itinerary.days; d++) {
+      if (!day.test(d)) {
+        continue;
+      }
+      for (Goods.Good good : named) {
+        for (int i : holdings.holding(good, d)) {
+          if (wrongHiker.test(i)) {
+            breach.add(i, good, d);
           }
         }
       }
@@ -95,10 +97,14 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     return breach;
   }
 
+  private Set<Integer> indexes(List<String> hikers) {
+    return hikers.stream().map(itinerary::index).collect(Collectors.toSet());
+  }
+
   @Override
   public Boolean pinned(Rule.Pinned rule) {
     int hiker = itinerary.index(rule.hiker());
-    return heldBy(rule.pieces(), (i, day) -> i != hiker && itinerary.present(hiker, day))
+    return heldBy(rule.pieces(), day -> itinerary.present(hiker, day), i -> i != hiker)
         .report(
             FindingCode.PINNED_ELSEWHERE,
             List.of(rule.id()),
@@ -108,11 +114,9 @@ final class RuleFindings implements Rule.Cases<Boolean> {
 
   @Override
   public Boolean only(Rule.Only rule) {
+    Set<Integer> allowed = indexes(rule.hikers());
     return heldBy(
-            rule.pieces(),
-            (i, day) ->
-                !rule.hikers().contains(itinerary.hikers.get(i).id())
-                    && itinerary.anyoneOf(rule.hikers(), day))
+            rule.pieces(), day -> itinerary.anyoneOf(rule.hikers(), day), i -> !allowed.contains(i))
         .report(
             FindingCode.NOT_ALLOWED,
             List.of(rule.id()),
@@ -122,7 +126,8 @@ final class RuleFindings implements Rule.Cases<Boolean> {
 
   @Override
   public Boolean barred(Rule.Barred rule) {
-    return heldBy(rule.pieces(), (i, day) -> rule.hikers().contains(itinerary.hikers.get(i).id()))
+    Set<Integer> barred = indexes(rule.hikers());
+    return heldBy(rule.pieces(), day -> true, barred::contains)
         .report(
             FindingCode.BARRED,
             List.of(rule.id()),
@@ -135,21 +140,15 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     Breach breach = new Breach();
     List<Goods.Good> named = goods.named(rule.pieces());
     for (int day = 1; day <= itinerary.days; day++) {
-      List<Integer> who = new ArrayList<>();
-      for (int i = 0; i < itinerary.hikers.size(); i++) {
-        int hiker = i;
-        int today = day;
-        if (named.stream().anyMatch(good -> holds(good, today, hiker))) {
+      Set<Integer> who = new HashSet<>();
+      for (Goods.Good good : named) {
+        for (int i : holdings.holding(good, day)) {
           who.add(i);
         }
       }
-      if (who.size() > 1) {
-        for (int i : who) {
-          for (Goods.Good good : named) {
-            if (holds(good, day, i)) {
-              breach.add(i, good, day);
-            }
-          }
+      for (Goods.Good good : who.size() > 1 ? named : List.<Goods.Good>of()) {
+        for (int i : holdings.holding(good, day)) {
+          breach.add(i, good, day);
         }
       }
     }
@@ -163,22 +162,25 @@ final class RuleFindings implements Rule.Cases<Boolean> {
   @Override
   public Boolean apart(Rule.Apart rule) {
     Breach breach = new Breach();
+    List<List<Goods.Good>> references =
+        rule.pieces().stream().map(reference -> goods.named(List.of(reference))).toList();
     for (int day = 1; day <= itinerary.days; day++) {
-      for (int i = 0; i < itinerary.hikers.size(); i++) {
-        List<Goods.Good> mixed = new ArrayList<>();
-        int references = 0;
-        for (PieceRef reference : rule.pieces()) {
-          int before = mixed.size();
-          for (Goods.Good good : goods.named(List.of(reference))) {
-            if (holds(good, day, i)) {
-              mixed.add(good);
-            }
+      int[] referencesHeld = new int[itinerary.hikers.size()];
+      for (List<Goods.Good> reference : references) {
+        Set<Integer> who = new HashSet<>();
+        for (Goods.Good good : reference) {
+          for (int i : holdings.holding(good, day)) {
+            who.add(i);
           }
-          references += mixed.size() > before ? 1 : 0;
         }
-        if (references > 1) {
-          for (Goods.Good good : mixed) {
-            breach.add(i, good, day);
+        who.forEach(i -> referencesHeld[i]++);
+      }
+      for (List<Goods.Good> reference : references) {
+        for (Goods.Good good : reference) {
+          for (int i : holdings.holding(good, day)) {
+            if (referencesHeld[i] > 1) {
+              breach.add(i, good, day);
+            }
           }
         }
       }
@@ -286,7 +288,9 @@ final class RuleFindings implements Rule.Cases<Boolean> {
       Breach breach = new Breach();
       for (Goods.Good good : goods.all) {
         for (int day = 1; day <= itinerary.days; day++) {
-          if ((good.covers("flame") || good.covers("fuel")) && holds(good, day, i)) {
+          if ((good.covers("flame") || good.covers("fuel"))
+              && good.neededFrom(day)
+              && holdings.held(good, day, i) > 0) {
             breach.add(i, good, day);
           }
         }
