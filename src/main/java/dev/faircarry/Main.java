@@ -3,6 +3,7 @@ package dev.faircarry;
 import dev.faircarry.app.Checked;
 import dev.faircarry.app.Judge;
 import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
@@ -11,6 +12,7 @@ import dev.faircarry.cli.Console;
 import dev.faircarry.cli.Faircarry;
 import dev.faircarry.http.Parts;
 import dev.faircarry.http.Server;
+import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,6 +39,7 @@ public final class Main {
             new CommandParts(
                 splitTrip,
                 judgeSplit,
+                rebalance(),
                 (host, port, listening) ->
                     serve(parts(splitTrip, judgeSplit, build), host, port, listening),
                 build.getProperty("version", "unknown")),
@@ -50,11 +53,16 @@ public final class Main {
     return new Server(parts(splitTrip, new JudgeSplit(JUDGE), build()), host, port);
   }
 
+  private static Rebalance rebalance() {
+    return new Rebalance(RebalanceSolver::curve, JUDGE, System::nanoTime);
+  }
+
   private static Parts parts(SplitTrip splitTrip, JudgeSplit judgeSplit, Properties build) {
     int cores = Runtime.getRuntime().availableProcessors();
     return new Parts(
         splitTrip,
         judgeSplit,
+        rebalance(),
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
         build.getProperty("docs", "unknown"));
   }

@@ -38,6 +38,9 @@ public final class DemandWords {
     if (demand instanceof Demand.OfMaxPieces) {
       return "max-pieces";
     }
+    if (demand instanceof Demand.OfFrozen) {
+      return "frozen";
+    }
     return "containers";
   }
 
@@ -55,6 +58,9 @@ public final class DemandWords {
     if (demand instanceof Demand.OfMaxPieces most) {
       return most.hiker();
     }
+    if (demand instanceof Demand.OfFrozen frozen) {
+      return frozen.piece().text();
+    }
     return ((Demand.OfContainers) demand).kind();
   }
 
@@ -71,6 +77,9 @@ public final class DemandWords {
     }
     if (demand instanceof Demand.OfMaxPieces most) {
       return names.hiker(most.hiker()) + " takes at most " + most(most.hiker()) + " pieces.";
+    }
+    if (demand instanceof Demand.OfFrozen frozen) {
+      return "“" + names.piece(frozen.piece()) + "” is packed and stays where it is.";
     }
     String kind = ((Demand.OfContainers) demand).kind();
     return "What goes into a container for " + kind + " must travel in one.";

@@ -1,8 +1,13 @@
 package dev.faircarry.cli;
 
 import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SplitTrip;
 
 /** What the commands are made of; each new use case becomes a component here. */
 public record CommandParts(
-    SplitTrip splitTrip, JudgeSplit judgeSplit, ServeCommand.Service service, String version) {}
+    SplitTrip splitTrip,
+    JudgeSplit judgeSplit,
+    Rebalance rebalance,
+    ServeCommand.Service service,
+    String version) {}

@@ -28,6 +28,7 @@ public final class Faircarry implements Runnable {
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
             .addSubcommand(new CheckCommand(parts.judgeSplit(), console))
+            .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
             .addSubcommand(new ServeCommand(parts.service(), console))
             .addSubcommand(new VersionCommand(parts.version(), console))
             .setCaseInsensitiveEnumValuesAllowed(true)

@@ -1,6 +1,7 @@
 package dev.faircarry.http;
 
 import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
 
@@ -10,4 +11,8 @@ import dev.faircarry.app.SplitTrip;
  * @param docsVersion version of the bundled documents page
  */
 public record Parts(
-    SplitTrip splitTrip, JudgeSplit judgeSplit, SolvePool pool, String docsVersion) {}
+    SplitTrip splitTrip,
+    JudgeSplit judgeSplit,
+    Rebalance rebalance,
+    SolvePool pool,
+    String docsVersion) {}

@@ -101,7 +101,7 @@ final class HikerReader {
     return kit;
   }
 
-  private static KitItem kitItem(Entry entry, Ids ids) {
+  static KitItem kitItem(Entry entry, Ids ids) {
     String id = ids.of(entry);
     KitItem item =
         new KitItem(

@@ -85,7 +85,7 @@ public final class ResultWriter {
     }
   }
 
-  private static void proof(ObjectNode out, Proof proof, Trip trip) {
+  static void proof(ObjectNode out, Proof proof, Trip trip) {
     out.put("proved", proof.proved());
     out.put("levels", proof.levels());
     out.put("provedLevels", proof.provedLevels());
@@ -127,7 +127,7 @@ public final class ResultWriter {
     return out;
   }
 
-  private static void cautions(ObjectNode out) {
+  static void cautions(ObjectNode out) {
     ArrayNode list = out.putArray("cautions");
     Cautions.TEXT.forEach(list::add);
   }

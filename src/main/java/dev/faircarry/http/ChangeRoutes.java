@@ -1,0 +1,47 @@
+package dev.faircarry.http;
+
+import dev.faircarry.app.IfOneStaysHome;
+import dev.faircarry.app.Rebalance;
+import dev.faircarry.app.SolvePool;
+import dev.faircarry.json.RebalanceExchange;
+import dev.faircarry.json.RebalanceWriter;
+import io.javalin.http.Context;
+
+/** Changes of plans, answered at once and not kept. */
+final class ChangeRoutes implements Routes.Resource {
+  private final Rebalance rebalance;
+  private final SolvePool pool;
+
+  ChangeRoutes(Rebalance rebalance, SolvePool pool) {
+    this.rebalance = rebalance;
+    this.pool = pool;
+  }
+
+  @Override
+  public void register(Routes routes) {
+    routes.post("/v1/rebalances", this::rebalance).post("/v1/drop-outs", this::dropOuts);
+  }
+
+  private void rebalance(Context ctx) {
+    Accepting.json(ctx);
+    long steps = Parameters.effortSteps(ctx);
+    byte[] document = Bodies.json(ctx);
+    Answers.json(
+        ctx,
+        RebalanceWriter.write(
+            Problems.valueOf(
+                pool.run(() -> RebalanceExchange.rebalance(document, rebalance, steps)))));
+  }
+
+  private void dropOuts(Context ctx) {
+    Accepting.json(ctx);
+    long steps = Parameters.effortSteps(ctx);
+    byte[] document = Bodies.json(ctx);
+    IfOneStaysHome useCase = new IfOneStaysHome(rebalance);
+    Answers.json(
+        ctx,
+        RebalanceWriter.write(
+            Problems.valueOf(
+                pool.run(() -> RebalanceExchange.dropOuts(document, useCase, steps)))));
+  }
+}
