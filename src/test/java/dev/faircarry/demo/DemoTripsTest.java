@@ -8,6 +8,8 @@ import dev.faircarry.check.ClaimCheck;
 import dev.faircarry.check.HikerLoads;
 import dev.faircarry.check.SplitCheck;
 import dev.faircarry.check.Verdict;
+import dev.faircarry.oracle.BruteForce;
+import dev.faircarry.oracle.Value;
 import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.solve.Watch;
 import dev.faircarry.split.Demand;
@@ -21,6 +23,7 @@ import java.nio.file.Files;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -31,6 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every line of the README's table of demo trips. */
 class DemoTripsTest {
   private static final long EFFORT_STEPS = 5_000_000L;
+  private static final long MOST_TRIED = 3_000_000L;
 
   /** Proved by the mean of the first morning instead of by search. */
   private static final Set<String> BY_MEAN = Set.of("high-tarns", "many-hands");
@@ -120,6 +124,18 @@ class DemoTripsTest {
       assertEquals(STEPS.get(row.name()), verdict.steps());
       assertTrue(solved.proof().proved(), () -> solved.proof().toString());
     }
+  }
+
+  static Stream<DemoTable.Row> smallRows() {
+    return rows().filter(row -> !BY_MEAN.contains(row.name()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("smallRows")
+  void tryingEverySplitFindsNoneBetter(DemoTable.Row row) {
+    BruteForce.Answer all = BruteForce.answer(DemoTrips.trip(row.name()), MOST_TRIED).orElseThrow();
+    assertEquals(
+        Optional.ofNullable(STEPS.get(row.name())), all.best().map(Value::steps), row::name);
   }
 
   @Test
