@@ -1,5 +1,6 @@
 package dev.faircarry.cli;
 
+import dev.faircarry.app.CannotListen;
 import dev.faircarry.app.ServiceLimits;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,8 +47,14 @@ final class ServeCommand implements Callable<Integer> {
     if (port < 0 || port > HIGHEST_PORT) {
       throw new BadInput("--port is a whole number from 0 to " + HIGHEST_PORT + ".");
     }
-    service.serve(
-        host, port, actual -> console.print("Listening on http://" + host + ":" + actual + "/\n"));
+    try {
+      service.serve(
+          host,
+          port,
+          actual -> console.print("Listening on http://" + host + ":" + actual + "/\n"));
+    } catch (CannotListen e) {
+      throw new BadInput("Cannot listen on " + host + ", port " + port + ".");
+    }
     return ExitCode.FINE.number();
   }
 }

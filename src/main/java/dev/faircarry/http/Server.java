@@ -1,9 +1,11 @@
 package dev.faircarry.http;
 
+import dev.faircarry.app.CannotListen;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.server.handler.GracefulHandler;
@@ -15,11 +17,20 @@ public final class Server implements AutoCloseable {
   private final SolvePool pool;
   private volatile boolean ready;
 
-  /** Starts listening; port 0 takes any free one. */
+  /**
+   * Starts listening; port 0 takes any free one.
+   *
+   * @throws CannotListen when the port is taken or the host is not this machine
+   */
   public Server(Parts parts, String host, int port) {
     this.pool = parts.pool();
     this.javalin = Javalin.create(config -> configure(config, parts));
-    javalin.start(host, port);
+    try {
+      javalin.start(host, port);
+    } catch (JavalinBindException e) {
+      pool.close();
+      throw new CannotListen(e);
+    }
     ready = true;
   }
 
@@ -56,6 +67,7 @@ public final class Server implements AutoCloseable {
     config.jetty.modifyServer(
         server -> {
           server.setHandler(new GracefulHandler());
+          server.setErrorHandler(new RefusedEarly());
           server.setStopTimeout(ServiceLimits.STOP_SECONDS * 1000L);
         });
     config.jetty.modifyHttpConfiguration(
