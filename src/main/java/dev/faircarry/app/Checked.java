@@ -1,5 +1,6 @@
 package dev.faircarry.app;
 
+import dev.faircarry.check.Bounds;
 import dev.faircarry.check.ClaimCheck;
 import dev.faircarry.check.Finding;
 import dev.faircarry.check.SplitCheck;
@@ -19,5 +20,10 @@ public final class Checked implements Judge {
   @Override
   public List<Finding> claims(Trip trip, Split split, Verdict verdict, Proof proof) {
     return ClaimCheck.of(trip, verdict, proof);
+  }
+
+  @Override
+  public int levelsByBound(Trip trip, Verdict verdict) {
+    return Bounds.provedLevels(trip, verdict.steps());
   }
 }

@@ -15,4 +15,7 @@ public interface Judge {
 
   /** What is wrong with a claim about a split; nothing when the claim holds. */
   List<Finding> claims(Trip trip, Split split, Verdict verdict, Proof proof);
+
+  /** How many levels of a split, from the highest, follow from bounds that the judge recomputes. */
+  int levelsByBound(Trip trip, Verdict verdict);
 }

@@ -28,6 +28,9 @@ public final class ServiceLimits {
   /** A request body: one document, which may hold a trip and a split. */
   public static final int REQUEST_BYTES = Limits.DOCUMENT_BYTES;
 
+  /** So much of a body that is too large is still taken in, before the connection is closed. */
+  public static final int DRAINED_BYTES = 16_000_000;
+
   /** Request line and all headers. */
   public static final int REQUEST_HEADER_BYTES = 16_384;
 

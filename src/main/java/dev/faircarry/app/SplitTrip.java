@@ -4,6 +4,7 @@ import dev.faircarry.check.Finding;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.solve.Watch;
 import dev.faircarry.split.Outcome;
+import dev.faircarry.split.Proof;
 import dev.faircarry.trip.Trip;
 import java.util.List;
 import java.util.function.LongSupplier;
@@ -52,11 +53,12 @@ public final class SplitTrip {
     if (!verdict.keepsRules()) {
       throw refused("split", verdict.findings());
     }
-    List<Finding> claims = judge.claims(trip, solved.split(), verdict, solved.proof());
+    Proof proof = solved.proof().byBound(judge.levelsByBound(trip, verdict));
+    List<Finding> claims = judge.claims(trip, solved.split(), verdict, proof);
     if (!claims.isEmpty()) {
       throw refused("claim", claims);
     }
-    return new SplitResult.Found(trip, solved.split(), solved.proof(), verdict);
+    return new SplitResult.Found(trip, solved.split(), proof, verdict);
   }
 
   /** Only codes are logged: messages hold names and loads. */

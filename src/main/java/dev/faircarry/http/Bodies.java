@@ -25,12 +25,10 @@ final class Bodies {
   static byte[] read(Context ctx, Set<String> kinds) {
     requireKind(ctx, kinds);
     requireUnencoded(ctx);
-    if (ctx.req().getContentLengthLong() > ServiceLimits.REQUEST_BYTES) {
-      throw tooLarge();
-    }
     try (InputStream in = ctx.req().getInputStream()) {
       byte[] body = in.readNBytes(ServiceLimits.REQUEST_BYTES + 1);
       if (body.length > ServiceLimits.REQUEST_BYTES) {
+        drain(in);
         throw tooLarge();
       }
       return body;
@@ -38,6 +36,20 @@ final class Bodies {
       throw new ProblemException(ProblemCode.BAD_REQUEST, "The body ends too early.");
     } catch (IOException e) {
       throw new ProblemException(ProblemCode.BAD_REQUEST, "The body could not be read.");
+    }
+  }
+
+  /**
+   * Takes in a little more, so that a client still sending hears the answer and not a closed
+   * connection.
+   */
+  private static void drain(InputStream in) throws IOException {
+    byte[] part = new byte[8192];
+    long left = ServiceLimits.DRAINED_BYTES;
+    int read = 0;
+    while (left > 0 && read >= 0) {
+      read = in.read(part);
+      left -= read;
     }
   }
 

@@ -38,4 +38,16 @@ public record Proof(
   public boolean proved() {
     return provedLevels == levels && excessProved;
   }
+
+  /** The same proof, with so many of its levels known to follow from bounds. */
+  public Proof byBound(int levelsByBound) {
+    return new Proof(
+        levels,
+        provedLevels,
+        Math.min(levelsByBound, provedLevels),
+        boundSteps,
+        excessProved,
+        effortSteps,
+        cutByClock);
+  }
 }

@@ -1,0 +1,131 @@
+package dev.faircarry.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import io.restassured.filter.Filter;
+import io.restassured.filter.FilterContext;
+import io.restassured.response.Response;
+import io.restassured.specification.FilterableRequestSpecification;
+import io.restassured.specification.FilterableResponseSpecification;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Holds every answer of the running service against openapi/openapi.yaml: the path, the method and
+ * the status must be there, the kind of body too, and a JSON body must be valid under its schema.
+ */
+public final class Contract implements Filter {
+  private static final JsonNode DOCUMENT = read();
+  private static final SchemaRegistry SCHEMAS =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+  private static JsonNode read() {
+    try (InputStream in = Contract.class.getResourceAsStream("/openapi/openapi.yaml")) {
+      return new ObjectMapper(new YAMLFactory()).readTree(in);
+    } catch (IOException e) {
+      throw new IllegalStateException("the contract cannot be read", e);
+    }
+  }
+
+  /** The contract as a tree. */
+  public static JsonNode document() {
+    return DOCUMENT;
+  }
+
+  /** What is wrong with a JSON text under a schema of the contract. */
+  public static List<Error> errors(JsonNode schema, String json) {
+    ObjectNode whole = schema.deepCopy();
+    whole.set("components", DOCUMENT.get("components"));
+    return SCHEMAS.getSchema(whole.toString(), InputFormat.JSON).validate(json, InputFormat.JSON);
+  }
+
+  @Override
+  public Response filter(
+      FilterableRequestSpecification request,
+      FilterableResponseSpecification responseSpec,
+      FilterContext context) {
+    Response response = context.next(request, responseSpec);
+    String path = URI.create(request.getURI()).getPath();
+    String place = request.getMethod() + " " + path + " " + response.statusCode();
+    check(place, request.getMethod(), path, response);
+    return response;
+  }
+
+  private static void check(String place, String method, String path, Response response) {
+    JsonNode item = pathItem(path);
+    int status = response.statusCode();
+    if (item == null || status == 405) {
+      // Unknown addresses and methods have no operation; what they answer has a schema all the
+      // same.
+      checkProblem(place, response);
+      return;
+    }
+    if (method.equals("HEAD") || method.equals("OPTIONS")) {
+      require(response.asByteArray().length == 0, place + " has a body");
+      return;
+    }
+    JsonNode operation = item.get(method.toLowerCase(java.util.Locale.ROOT));
+    require(operation != null, place + ": the contract has no such operation");
+    JsonNode answer = resolve(operation.path("responses").path(String.valueOf(status)));
+    require(!answer.isMissingNode(), place + ": the contract has no such status");
+    if (!answer.has("content")) {
+      require(response.asByteArray().length == 0, place + " has a body the contract does not know");
+      return;
+    }
+    String kind = kind(response);
+    JsonNode content = answer.path("content").path(kind);
+    require(!content.isMissingNode(), place + ": the contract does not know " + kind);
+    if (kind.endsWith("json")) {
+      List<Error> errors = errors(content.get("schema"), response.asString());
+      require(errors.isEmpty(), place + ": " + errors + "\n" + response.asString());
+    }
+  }
+
+  private static void checkProblem(String place, Response response) {
+    require(
+        response.statusCode() == 404 || response.statusCode() == 405, place + ": unknown address");
+    if (response.asByteArray().length > 0) {
+      require(kind(response).equals("application/problem+json"), place + ": " + kind(response));
+      JsonNode schema =
+          DOCUMENT.at("/components/responses/NotFound/content/application~1problem+json/schema");
+      List<Error> errors = errors(schema, response.asString());
+      require(errors.isEmpty(), place + ": " + errors);
+    }
+  }
+
+  private static String kind(Response response) {
+    return response.contentType().split(";", 2)[0];
+  }
+
+  private static JsonNode pathItem(String path) {
+    JsonNode exact = DOCUMENT.path("paths").get(path);
+    if (exact != null) {
+      return exact;
+    }
+    for (Map.Entry<String, JsonNode> entry : DOCUMENT.path("paths").properties()) {
+      if (path.matches(entry.getKey().replaceAll("\\{[^}]+}", "[^/]+"))) {
+        return entry.getValue();
+      }
+    }
+    return null;
+  }
+
+  private static JsonNode resolve(JsonNode node) {
+    return node.has("$ref") ? DOCUMENT.at(node.get("$ref").asText().substring(1)) : node;
+  }
+
+  private static void require(boolean holds, String message) {
+    if (!holds) {
+      throw new AssertionError(message);
+    }
+  }
+}
