@@ -21,7 +21,15 @@ public enum FindingCode {
   CLAIM_WRONG(true),
   OVER_CAP(false),
   OWN_KIT_OVER_CAP(false),
-  OWN_KIT_OVERFILLS(false);
+  OWN_KIT_OVERFILLS(false),
+  LOAD_RATING_PASSED(false),
+  MINOR_ABOVE_TARGET(false),
+  ESSENTIAL_MISSING(false),
+  NEED_NOT_COVERED(false),
+  SCARCE_TOGETHER(false),
+  FUEL_WITH_FOOD(false),
+  MASSES_FROM_LABELS(false),
+  STALE(false);
 
   private final boolean breaksSplit;
 

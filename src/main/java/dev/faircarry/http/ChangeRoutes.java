@@ -3,6 +3,7 @@ package dev.faircarry.http;
 import dev.faircarry.app.IfOneStaysHome;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SolvePool;
+import dev.faircarry.json.DepartureExchange;
 import dev.faircarry.json.RebalanceExchange;
 import dev.faircarry.json.RebalanceWriter;
 import io.javalin.http.Context;
@@ -19,7 +20,11 @@ final class ChangeRoutes implements Routes.Resource {
 
   @Override
   public void register(Routes routes) {
-    routes.post("/v1/rebalances", this::rebalance).post("/v1/drop-outs", this::dropOuts);
+    routes
+        .post("/v1/rebalances", this::rebalance)
+        .post("/v1/drop-outs", this::dropOuts)
+        .post("/v1/departure-checks", this::departure)
+        .post("/v1/takers", this::takers);
   }
 
   private void rebalance(Context ctx) {
@@ -31,6 +36,20 @@ final class ChangeRoutes implements Routes.Resource {
         RebalanceWriter.write(
             Problems.valueOf(
                 pool.run(() -> RebalanceExchange.rebalance(document, rebalance, steps)))));
+  }
+
+  private void departure(Context ctx) {
+    Accepting.json(ctx);
+    Parameters.known(ctx);
+    byte[] document = Bodies.json(ctx);
+    Answers.json(
+        ctx, Problems.valueOf(pool.run(() -> DepartureExchange.departure(document))).body());
+  }
+
+  private void takers(Context ctx) {
+    Accepting.json(ctx);
+    Parameters.known(ctx);
+    Answers.json(ctx, Problems.valueOf(DepartureExchange.takers(Bodies.json(ctx))));
   }
 
   private void dropOuts(Context ctx) {

@@ -11,6 +11,7 @@ import dev.faircarry.check.Morning;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
+import java.util.List;
 import java.util.Locale;
 
 /** Writes what a check recomputed: loads by morning, the worst of them, caps passed, findings. */
@@ -82,8 +83,13 @@ final class LoadsWriter {
 
   /** Everything found, gravest first. */
   void findings(ObjectNode out) {
+    findings(out, verdict.findings());
+  }
+
+  /** These findings, in their order. */
+  void findings(ObjectNode out, List<Finding> findings) {
     ArrayNode list = out.putArray("findings");
-    for (Finding finding : verdict.findings()) {
+    for (Finding finding : findings) {
       ObjectNode one = list.addObject();
       one.put("code", finding.code().text());
       one.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));

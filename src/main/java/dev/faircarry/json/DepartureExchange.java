@@ -1,0 +1,241 @@
+package dev.faircarry.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.faircarry.app.TripNames;
+import dev.faircarry.check.Departure;
+import dev.faircarry.check.DepartureCheck;
+import dev.faircarry.check.Essentials;
+import dev.faircarry.check.Fairness;
+import dev.faircarry.check.IssueCode;
+import dev.faircarry.check.Issues;
+import dev.faircarry.check.Pointer;
+import dev.faircarry.check.Takers;
+import dev.faircarry.split.Split;
+import dev.faircarry.trip.Form;
+import dev.faircarry.trip.PieceRef;
+import dev.faircarry.trip.SharedItem;
+import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.change.Change;
+import dev.faircarry.trip.change.Changed;
+import dev.faircarry.trip.change.TripChanging;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Questions before leaving: can we go like this, and who takes one more thing. */
+public final class DepartureExchange {
+  private static final Map<String, Essentials.Kind> SYSTEMS = Words.of(Essentials.Kind.values());
+
+  private DepartureExchange() {}
+
+  /**
+   * An answer.
+   *
+   * @param readiness the departure's answer, for exit codes
+   */
+  public record Answer(Departure.Readiness readiness, byte[] body) {}
+
+  /** Reads {@code {"trip", "split", "madeFor", "personalEssentials"}}. */
+  public static Reading<Answer> departure(byte[] document) {
+    Issues issues = new Issues();
+    return JsonText.read(document, issues)
+        .flatMap(root -> Entry.of(root, Pointer.ROOT, issues))
+        .map(
+            entry -> {
+              Reading<Trip> trip = RebalanceExchange.tripIn(entry);
+              Reading<Split> split = RebalanceExchange.splitIn(entry);
+              Optional<Reading<Trip>> madeFor =
+                  entry
+                      .find("madeFor")
+                      .map(n -> TripReader.read(n, Pointer.ROOT.at("madeFor"), new Issues()));
+              Essentials essentials = essentials(entry);
+              entry.done();
+              List<Reading<?>> parts = new ArrayList<>(List.of(trip, split));
+              madeFor.ifPresent(parts::add);
+              return Report.together(
+                  issues,
+                  parts,
+                  () ->
+                      answer(
+                          RebalanceExchange.value(trip),
+                          DepartureCheck.of(
+                              RebalanceExchange.value(trip),
+                              RebalanceExchange.value(split),
+                              madeFor.map(RebalanceExchange::value),
+                              essentials)));
+            })
+        .orElseGet(() -> Report.bad(issues));
+  }
+
+  private static Essentials essentials(Entry entry) {
+    Optional<List<String>> names = entry.texts("personalEssentials", SYSTEMS.size());
+    if (names.isEmpty()) {
+      return Essentials.DEFAULT;
+    }
+    Set<Essentials.Kind> personal = new HashSet<>();
+    for (int i = 0; i < names.get().size(); i++) {
+      String name = names.get().get(i);
+      if (SYSTEMS.containsKey(name)) {
+        personal.add(SYSTEMS.get(name));
+      } else {
+        entry
+            .issues()
+            .add(
+                IssueCode.UNKNOWN_WORD,
+                entry.at().at("personalEssentials").at(i),
+                name,
+                "This is none of the ten systems.",
+                "Use one of " + String.join(", ", SYSTEMS.keySet()) + ".");
+      }
+    }
+    return new Essentials(personal);
+  }
+
+  private static Answer answer(Trip trip, Departure departure) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("readiness", departure.readiness().text());
+    LoadsWriter loads = new LoadsWriter(trip, departure.verdict());
+    loads.findings(out, departure.findings());
+    loads.summary(out);
+    ObjectNode labels = out.putObject("labels");
+    labels.put("unweighedGrams", Exact.grams(departure.labels().unweighedMilligrams()));
+    labels.put("worstRatio", thousandths(departure.labels().worstThousandths()));
+    labels.put("couldBeRatio", thousandths(departure.labels().couldBeThousandths()));
+    departure.fairness().ifPresent(fairness -> fairness(out.putObject("fairness"), trip, fairness));
+    ResultWriter.cautions(out);
+    return new Answer(departure.readiness(), JsonBytes.of(out));
+  }
+
+  private static void fairness(ObjectNode out, Trip trip, Fairness fairness) {
+    TripNames names = new TripNames(trip);
+    out.put("spread", thousandths(fairness.spreadThousandths()));
+    ArrayNode standings = out.putArray("standings");
+    for (Fairness.Standing each : fairness.standings()) {
+      ObjectNode one = standings.addObject();
+      one.put("hiker", each.hiker());
+      one.put("day", each.day());
+      one.put("targetRatio", thousandths(each.ratioThousandths()));
+      one.put("aboveTargetGrams", Exact.grams(each.aboveMilligrams()));
+    }
+    ArrayNode gains = out.putArray("gains");
+    for (Fairness.Gain gain : fairness.gains()) {
+      ObjectNode one = gains.addObject();
+      one.put("from", gain.from());
+      one.put("to", gain.to());
+      one.put("piece", gain.piece().text());
+      gain.back().ifPresent(back -> one.put("back", back.text()));
+      one.put("worstRatio", thousandths(gain.worstThousandths()));
+      one.put(
+          "words",
+          names.hiker(gain.from())
+              + " gives “"
+              + names.piece(gain.piece())
+              + "” to "
+              + names.hiker(gain.to())
+              + gain.back().map(b -> " and takes “" + names.piece(b) + "”").orElse("")
+              + ".");
+    }
+  }
+
+  private static BigDecimal thousandths(long ratio) {
+    return BigDecimal.valueOf(ratio, 3);
+  }
+
+  /**
+   * Reads {@code {"trip", "split", "piece" or "item", "units"}}: a piece that is with nobody, or an
+   * item that the trip does not have yet.
+   */
+  public static Reading<byte[]> takers(byte[] document) {
+    Issues issues = new Issues();
+    return JsonText.read(document, issues)
+        .flatMap(root -> Entry.of(root, Pointer.ROOT, issues))
+        .map(entry -> takers(entry, issues))
+        .orElseGet(() -> Report.bad(issues));
+  }
+
+  private static Reading<byte[]> takers(Entry entry, Issues issues) {
+    Reading<Trip> trip = RebalanceExchange.tripIn(entry);
+    Reading<Split> split = RebalanceExchange.splitIn(entry);
+    Optional<JsonNode> node = entry.find("item");
+    Optional<SharedItem> extra =
+        node.map(
+            n ->
+                new SharedReader(new Ids("s", List.of(n)))
+                    .read(n, Pointer.ROOT.at("item"), issues));
+    Optional<PieceRef> named = entry.text("piece").map(PieceRef::of);
+    int units = entry.whole("units", 1).orElse(1);
+    entry.done();
+    if (named.isEmpty() && extra.isEmpty()) {
+      entry.missing("piece", "");
+    }
+    PieceRef piece = named.orElseGet(() -> PieceRef.item(extra.map(SharedItem::id).orElse("")));
+    if (!(trip instanceof Reading.Read<Trip> read)
+        || !(split instanceof Reading.Read<Split>)
+        || !issues.list().isEmpty()) {
+      return Report.together(issues, List.of(trip, split), () -> new byte[0]);
+    }
+    Trip now = read.value();
+    if (extra.isPresent()) {
+      Changed changed = TripChanging.apply(now, List.of(new Change.ItemAdded(extra.get())));
+      if (changed instanceof Changed.Made made) {
+        now = made.trip();
+      } else {
+        issues.add(
+            IssueCode.DUPLICATE_ID,
+            Pointer.ROOT.at("item").at("id"),
+            extra.get().id(),
+            "The trip has it already.");
+        return Report.bad(issues);
+      }
+    }
+    if (!isPiece(now, piece) || units < 1) {
+      issues.add(
+          IssueCode.UNKNOWN_PIECE,
+          Pointer.ROOT.at("piece"),
+          piece.text(),
+          "The trip has no such piece, or no units of it are asked for.");
+      return Report.bad(issues);
+    }
+    return new Reading.Read<>(
+        JsonBytes.of(takers(Takers.of(now, RebalanceExchange.value(split), piece, units), now)));
+  }
+
+  private static boolean isPiece(Trip trip, PieceRef piece) {
+    return trip.shared().stream()
+        .filter(s -> s.id().equals(piece.item()))
+        .anyMatch(
+            s ->
+                s.form() instanceof Form.Parts parts
+                    ? parts.parts().stream().anyMatch(p -> piece.part().equals(Optional.of(p.id())))
+                    : piece.part().isEmpty());
+  }
+
+  private static ObjectNode takers(List<Takers.Taker> takers, Trip trip) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    ArrayNode list = out.putArray("takers");
+    for (Takers.Taker taker : takers) {
+      ObjectNode one = list.addObject();
+      one.put("hiker", taker.hiker());
+      one.put("can", taker.reasons().isEmpty());
+      LoadsWriter loads = new LoadsWriter(trip, taker.verdict());
+      if (taker.reasons().isEmpty()) {
+        one.put("rank", taker.rank());
+        loads.summary(one);
+        ArrayNode steps = one.putArray("steps");
+        taker.verdict().steps().forEach(steps::add);
+        one.set("split", SplitWriter.tree(taker.split()));
+      } else {
+        loads.findings(one, taker.reasons());
+      }
+    }
+    ResultWriter.cautions(out);
+    return out;
+  }
+}
