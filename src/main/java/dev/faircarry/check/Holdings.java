@@ -298,7 +298,7 @@ final class Holdings {
       }
     }
     for (CampHandover handover : split.handoversAtCamp()) {
-      if (handover.afterDay() < 1 || handover.afterDay() >= itinerary.days) {
+      if (handover.afterDay() < 1 || handover.afterDay() > itinerary.days) {
         wrongHandover(handover, "there is no camp after day " + handover.afterDay());
       }
     }
