@@ -73,11 +73,13 @@ class HouseTest {
     table.put("effort", Set.of("trip", "unit"));
     table.put("provision", Set.of("effort", "trip", "unit"));
     table.put("kit", Set.of("check", "effort", "split", "trip", "unit"));
+    table.put("weigh", Set.of("check", "split", "trip", "unit"));
     table.put("access", Set.of("split", "trip", "unit"));
     table.put(
         "app",
         Set.of(
             "access",
+            "weigh",
             "kit",
             "provision",
             "effort",
@@ -89,7 +91,17 @@ class HouseTest {
             "unit"));
     table.put(
         "json",
-        Set.of("app", "kit", "provision", "effort", "choose", "check", "split", "trip", "unit"));
+        Set.of(
+            "app",
+            "weigh",
+            "kit",
+            "provision",
+            "effort",
+            "choose",
+            "check",
+            "split",
+            "trip",
+            "unit"));
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
     table.put("http", Set.of("app", "access", "json", "csv", "check"));
     table.put("store", Set.of("app", "json", "trip", "split", "access"));
