@@ -1,7 +1,5 @@
 package dev.faircarry.app;
 
-import dev.faircarry.check.HikerLoads;
-import dev.faircarry.check.Morning;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.choose.Answer;
 import dev.faircarry.choose.Applied;
@@ -25,11 +23,11 @@ public final class ChooseGear {
   private static final long NANOGRAMS_PER_MILLIGRAM = 1_000_000;
 
   private final Solver solver;
-  private final Checker checker;
+  private final Judge judge;
 
-  public ChooseGear(Solver solver, Checker checker) {
+  public ChooseGear(Solver solver, Judge judge) {
     this.solver = solver;
-    this.checker = checker;
+    this.judge = judge;
   }
 
   /**
@@ -68,14 +66,6 @@ public final class ChooseGear {
       UNDECIDED
     }
   }
-
-  /**
-   * A hiker-morning.
-   *
-   * @param countedMilligrams F, what the policy's basis counts of the load
-   * @param targetNanograms T, exact
-   */
-  public record Worst(String hiker, int day, long countedMilligrams, long targetNanograms) {}
 
   /**
    * Chooses.
@@ -131,40 +121,16 @@ public final class ChooseGear {
       return new Side(Side.Kind.IMPOSSIBLE, Optional.empty(), true);
     }
     if (outcome instanceof Outcome.Solved solved) {
-      Verdict verdict = checker.check(trip, solved.split());
+      Verdict verdict = judge.verdict(trip, solved.split());
       if (!verdict.keepsRules()) {
         throw new IllegalStateException("a split breaks the rules it was made for");
       }
       return new Side(
           Side.Kind.SOLVED,
-          worst(verdict),
+          Worst.of(trip, verdict),
           solved.proof().excessProved() && solved.proof().provedLevels() > 0);
     }
     return new Side(Side.Kind.UNDECIDED, Optional.empty(), false);
-  }
-
-  /** The hiker-morning with the highest ratio of load to target, compared exactly. */
-  static Optional<Worst> worst(Verdict verdict) {
-    Optional<Worst> worst = Optional.empty();
-    for (HikerLoads loads : verdict.hikers()) {
-      for (Morning morning : loads.mornings()) {
-        Worst here =
-            new Worst(
-                loads.hiker(), morning.day(), morning.countedMilligrams(), loads.targetNanograms());
-        if (worst.isEmpty() || above(here, worst.orElseThrow())) {
-          worst = Optional.of(here);
-        }
-      }
-    }
-    return worst;
-  }
-
-  private static boolean above(Worst a, Worst b) {
-    BigInteger left =
-        BigInteger.valueOf(a.countedMilligrams()).multiply(BigInteger.valueOf(b.targetNanograms()));
-    BigInteger right =
-        BigInteger.valueOf(b.countedMilligrams()).multiply(BigInteger.valueOf(a.targetNanograms()));
-    return left.compareTo(right) > 0;
   }
 
   /**

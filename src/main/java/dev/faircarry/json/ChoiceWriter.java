@@ -47,6 +47,7 @@ public final class ChoiceWriter {
               ObjectNode inner = out.putObject("effect");
               inner.set("before", side(effect.before()));
               inner.set("after", side(effect.after()));
+              ResultWriter.cautions(out);
             });
     found
         .applied()

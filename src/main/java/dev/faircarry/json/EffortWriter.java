@@ -37,6 +37,7 @@ public final class EffortWriter {
                 });
       }
     }
+    ResultWriter.cautions(out);
     return JsonBytes.of(out);
   }
 }

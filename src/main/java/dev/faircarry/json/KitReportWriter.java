@@ -25,6 +25,7 @@ public final class KitReportWriter {
     ArrayNode hikers = out.putArray("hikers");
     report.hikers().forEach(kit -> hikers.add(kit(kit)));
     out.set("group", kit(report.group()));
+    ResultWriter.cautions(out);
     return JsonBytes.of(out);
   }
 

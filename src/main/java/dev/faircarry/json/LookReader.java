@@ -42,6 +42,25 @@ public final class LookReader {
         .orElseGet(() -> Report.bad(issues));
   }
 
+  /** What stands in documents of their own. */
+  public static Reading<Look> read(
+      byte[] trip,
+      Optional<byte[]> split,
+      WalkingRule walkingTime,
+      CostModel cost,
+      boolean withSplits) {
+    Reading<Trip> readTrip = TripReader.read(trip);
+    return split.isEmpty()
+        ? readTrip.map(t -> new Look(t, Optional.empty(), walkingTime, cost, withSplits))
+        : together(
+            new Issues(),
+            Optional.of(readTrip),
+            split.map(SplitReader::read),
+            walkingTime,
+            cost,
+            withSplits);
+  }
+
   private static Reading<Look> look(Entry entry, Issues issues) {
     WalkingRule rule =
         entry
@@ -59,11 +78,21 @@ public final class LookReader {
           "The field \"trip\" is needed and not there.");
     }
     entry.done();
-    List<Reading<?>> parts = new ArrayList<>();
     Optional<Reading<Trip>> readTrip =
         trip.map(node -> TripReader.read(node, Pointer.ROOT.at("trip"), new Issues()));
     Optional<Reading<Split>> readSplit =
         split.map(node -> SplitReader.read(node, Pointer.ROOT.at("split"), new Issues()));
+    return together(issues, readTrip, readSplit, rule, model, withSplits);
+  }
+
+  private static Reading<Look> together(
+      Issues issues,
+      Optional<Reading<Trip>> readTrip,
+      Optional<Reading<Split>> readSplit,
+      WalkingRule rule,
+      CostModel model,
+      boolean withSplits) {
+    List<Reading<?>> parts = new ArrayList<>();
     readTrip.ifPresent(parts::add);
     readSplit.ifPresent(parts::add);
     return Report.together(

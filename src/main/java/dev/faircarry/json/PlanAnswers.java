@@ -1,7 +1,8 @@
 package dev.faircarry.json;
 
-import dev.faircarry.app.Checker;
+import dev.faircarry.app.Cautions;
 import dev.faircarry.app.ChooseGear;
+import dev.faircarry.app.Judge;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.kit.EffortReport;
 import dev.faircarry.kit.KitReport;
@@ -22,14 +23,20 @@ public final class PlanAnswers {
   /** Search steps of a choice unless stated otherwise. */
   public static final long CHOICE_STEPS = 100_000;
 
+  /** Most search steps a choice may ask for. */
+  public static final long MAX_CHOICE_STEPS = 5_000_000;
+
+  /** Pictures are small: they show the first of the cautions, documents all. */
+  private static final String CAUTION = Cautions.TEXT.get(0);
+
   private static final Split NOTHING_SHARED = new Split(List.of(), List.of(), List.of());
 
   private final ChooseGear gear;
-  private final Checker checker;
+  private final Judge judge;
 
-  public PlanAnswers(ChooseGear gear, Checker checker) {
+  public PlanAnswers(ChooseGear gear, Judge judge) {
     this.gear = gear;
-    this.checker = checker;
+    this.judge = judge;
   }
 
   /**
@@ -51,34 +58,32 @@ public final class PlanAnswers {
   }
 
   /** Kits and loads of a trip, with a split if there is one. */
-  public Reading<Answered<KitReport>> kitReport(byte[] document) {
-    return LookReader.read(document)
-        .map(
-            look -> {
-              KitReport report = report(look);
-              return new Answered<>(report, KitReportWriter.write(report));
-            });
+  public Reading<Answered<KitReport>> kitReport(Reading<LookReader.Look> asked) {
+    return asked.map(
+        look -> {
+          KitReport report = report(look);
+          return new Answered<>(report, KitReportWriter.write(report));
+        });
   }
 
   /** Loads against targets, morning by morning, as an SVG document. */
-  public Reading<byte[]> loadPlot(byte[] document) {
-    return LookReader.read(document).map(look -> utf8(LoadPlot.of(look.trip(), verdict(look))));
+  public Reading<byte[]> loadPlot(Reading<LookReader.Look> asked) {
+    return asked.map(look -> utf8(LoadPlot.of(look.trip(), verdict(look), CAUTION)));
   }
 
   /** What each load is made of, as an SVG document. */
-  public Reading<byte[]> makeupPlot(byte[] document) {
-    return LookReader.read(document).map(look -> utf8(MakeupPlot.of(look.trip(), report(look))));
+  public Reading<byte[]> makeupPlot(Reading<LookReader.Look> asked) {
+    return asked.map(look -> utf8(MakeupPlot.of(look.trip(), report(look), CAUTION)));
   }
 
   /** What walking the route costs. */
-  public Reading<Answered<EffortReport>> efforts(byte[] document) {
-    return LookReader.read(document)
-        .map(
-            look -> {
-              EffortReport report =
-                  EffortReport.of(look.trip(), verdict(look), look.walkingTime(), look.cost());
-              return new Answered<>(report, EffortWriter.write(report));
-            });
+  public Reading<Answered<EffortReport>> efforts(Reading<LookReader.Look> asked) {
+    return asked.map(
+        look -> {
+          EffortReport report =
+              EffortReport.of(look.trip(), verdict(look), look.walkingTime(), look.cost());
+          return new Answered<>(report, EffortWriter.write(report));
+        });
   }
 
   /**
@@ -88,15 +93,16 @@ public final class PlanAnswers {
    * @param outOfTime asked often, whether to stop with what is proved by then
    */
   public Reading<Answered<ChooseGear.Found>> choice(
-      byte[] document, long effortSteps, long splitSteps, BooleanSupplier outOfTime) {
-    return LookReader.read(document)
-        .map(
-            look -> {
-              ChooseGear.Found found =
-                  gear.choose(
-                      look.trip(), effortSteps, look.withSplits() ? splitSteps : 0, outOfTime);
-              return new Answered<>(found, ChoiceWriter.write(found));
-            });
+      Reading<LookReader.Look> asked,
+      long effortSteps,
+      long splitSteps,
+      BooleanSupplier outOfTime) {
+    return asked.map(
+        look -> {
+          ChooseGear.Found found =
+              gear.choose(look.trip(), effortSteps, look.withSplits() ? splitSteps : 0, outOfTime);
+          return new Answered<>(found, ChoiceWriter.write(found));
+        });
   }
 
   private KitReport report(LookReader.Look look) {
@@ -104,7 +110,7 @@ public final class PlanAnswers {
   }
 
   private Verdict verdict(LookReader.Look look) {
-    return checker.check(look.trip(), look.split().orElse(NOTHING_SHARED));
+    return judge.verdict(look.trip(), look.split().orElse(NOTHING_SHARED));
   }
 
   private static byte[] utf8(String text) {

@@ -52,11 +52,15 @@ public final class LoadPlot {
     reach = (most + STEP_THOUSANDTHS - 1) / STEP_THOUSANDTHS * STEP_THOUSANDTHS;
   }
 
-  /** The picture, as an SVG document. It shows loads against targets: not for every eye. */
-  public static String of(Trip trip, Verdict verdict) {
+  /**
+   * The picture, as an SVG document. It shows loads against targets: not for every eye.
+   *
+   * @param caution a sentence to stand under it
+   */
+  public static String of(Trip trip, Verdict verdict, String caution) {
     LoadPlot plot = new LoadPlot(trip, verdict);
     verdict.hikers().forEach(plot::hiker);
-    return plot.picture(trip);
+    return plot.picture(trip, caution);
   }
 
   /**
@@ -117,7 +121,7 @@ public final class LoadPlot {
     return String.format(Locale.ROOT, "%s%d.%d %%", sign, size / 10, size % 10);
   }
 
-  private String picture(Trip trip) {
+  private String picture(Trip trip, String caution) {
     int middle = (AXIS_LEFT + AXIS_RIGHT) / 2;
     int bottom = Math.max(y, TOP + ROW);
     svg.line(middle, TOP - 8, middle, bottom - GAP, 2, Look.LINE);
@@ -125,7 +129,8 @@ public final class LoadPlot {
     svg.text(middle, TOP - 16, Anchor.MIDDLE, 11, Look.QUIET, "target");
     svg.text(AXIS_LEFT, TOP - 16, Anchor.MIDDLE, 11, Look.QUIET, percent(-reach));
     svg.text(AXIS_RIGHT, TOP - 16, Anchor.MIDDLE, 11, Look.QUIET, percent(reach));
+    svg.text(24, bottom + 14, Anchor.START, 10, Look.QUIET, caution);
     return svg.picture(
-        WIDTH, bottom + 16, "Loads against target: " + trip.name(), words.toString().strip());
+        WIDTH, bottom + 28, "Loads against target: " + trip.name(), words.toString().strip());
   }
 }

@@ -55,12 +55,16 @@ public final class MakeupPlot {
     }
   }
 
-  /** The picture, as an SVG document. */
-  public static String of(Trip trip, KitReport report) {
-    return new MakeupPlot(report).picture(trip);
+  /**
+   * The picture, as an SVG document.
+   *
+   * @param caution a sentence to stand under it
+   */
+  public static String of(Trip trip, KitReport report, String caution) {
+    return new MakeupPlot(report).picture(trip, caution);
   }
 
-  private String picture(Trip trip) {
+  private String picture(Trip trip, String caution) {
     svg.text(24, 28, Anchor.START, 16, Look.INK, "What each load is made of");
     svg.text(
         24,
@@ -73,11 +77,10 @@ public final class MakeupPlot {
     for (int from = 0; from < cells.size(); from += COLUMNS) {
       y = block(trip.hikers(), from, Math.min(cells.size(), from + COLUMNS), y);
     }
+    int bottom = Math.max(y, TOP + ROW);
+    svg.text(24, bottom, Anchor.START, 10, Look.QUIET, caution);
     return svg.picture(
-        WIDTH,
-        Math.max(y, TOP + ROW),
-        "What each load is made of: " + trip.name(),
-        words.toString().strip());
+        WIDTH, bottom + 16, "What each load is made of: " + trip.name(), words.toString().strip());
   }
 
   /** So many hikers side by side; returns where the next block begins. */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import dev.faircarry.check.SplitCheck;
 import dev.faircarry.choose.Answer;
 import dev.faircarry.json.Reading;
 import dev.faircarry.json.TripReader;
@@ -17,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** Choosing and splitting together, with the solver and the checker as they are. */
 class ChooseGearTest {
-  private static final ChooseGear GEAR = new ChooseGear(SplitSolver::solve, SplitCheck::verdict);
+  private static final ChooseGear GEAR = new ChooseGear(SplitSolver::solve, new Checked());
   private static final String STRUCK =
       "{'covers':'pot','atLeast':0},{'covers':'flame','atLeast':0},{'covers':'repair','atLeast':0},"
           + "{'covers':'water-treatment','atLeast':0},{'covers':'navigation','atLeast':0},"
@@ -85,9 +84,9 @@ class ChooseGearTest {
   void ratioIsRoundedUp() {
     assertEquals(
         1001,
-        ChooseGear.ratioThousandths(new ChooseGear.Worst("a", 1, 1_000_400, 1_000_000_000_000L)));
+        ChooseGear.ratioThousandths(new Worst("a", "A", 1, 1_000_400, 1_000_000_000_000L, 0)));
     assertEquals(
         1000,
-        ChooseGear.ratioThousandths(new ChooseGear.Worst("a", 1, 1_000_000, 1_000_000_000_000L)));
+        ChooseGear.ratioThousandths(new Worst("a", "A", 1, 1_000_000, 1_000_000_000_000L, 0)));
   }
 }

@@ -7,8 +7,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.faircarry.app.Checker;
+import dev.faircarry.app.Checked;
 import dev.faircarry.app.ChooseGear;
+import dev.faircarry.app.Judge;
+import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.trip.Trip;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,20 +26,9 @@ class PlanAnswersTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final byte[] DOCUMENT = Documents.resource("/trips/plan-everything.json");
 
-  /** No split is asked for in these tests. */
-  private static final Checker NOT_ASKED =
-      (trip, split) -> {
-        throw new AssertionError("no split was asked for");
-      };
-
+  private static final Judge JUDGE = new Checked();
   private static final PlanAnswers ANSWERS =
-      new PlanAnswers(
-          new ChooseGear(
-              (trip, steps, watch) -> {
-                throw new AssertionError("no split was asked for");
-              },
-              NOT_ASKED),
-          NOT_ASKED);
+      new PlanAnswers(new ChooseGear(SplitSolver::solve, JUDGE), JUDGE);
 
   private static JsonNode tree(byte[] body) throws IOException {
     return MAPPER.readTree(body);
@@ -51,7 +42,9 @@ class PlanAnswersTest {
 
   private static JsonNode choice(byte[] body) throws IOException {
     return tree(
-        Documents.value(ANSWERS.choice(body, PlanAnswers.CHOICE_STEPS, 0, () -> false)).body());
+        Documents.value(
+                ANSWERS.choice(LookReader.read(body), PlanAnswers.CHOICE_STEPS, 0, () -> false))
+            .body());
   }
 
   /** 700 g a day less the 158 g eaten of the dinner are 542 g, and 30 g of packaging. */
@@ -130,7 +123,10 @@ class PlanAnswersTest {
   @Test
   void noTimeNoAnswer() throws IOException {
     JsonNode answer =
-        tree(Documents.value(ANSWERS.choice(look(DOCUMENT, ""), 1000, 0, () -> true)).body());
+        tree(
+            Documents.value(
+                    ANSWERS.choice(LookReader.read(look(DOCUMENT, "")), 1000, 0, () -> true))
+                .body());
     assertEquals("undecided", answer.get("outcome").asText());
     assertTrue(answer.get("cutByClock").asBoolean());
   }
@@ -150,7 +146,8 @@ class PlanAnswersTest {
             "unknown-field /wish"),
         Documents.codes(
                 Documents.issues(
-                    ANSWERS.efforts(body.replace('\'', '"').getBytes(StandardCharsets.UTF_8))))
+                    ANSWERS.efforts(
+                        LookReader.read(body.replace('\'', '"').getBytes(StandardCharsets.UTF_8)))))
             .stream()
             .sorted(Comparator.comparing(s -> s.substring(s.indexOf(' '))))
             .toList());
@@ -162,9 +159,11 @@ class PlanAnswersTest {
       value = {"null", "[]", "7", "\"x\"", "{}", "{\"trip\":null}", "{\"trip\":[]}", "''"})
   void oddBodies(String body) {
     byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
-    assertTrue(!Documents.issues(ANSWERS.kitReport(bytes)).isEmpty(), body);
-    assertTrue(!Documents.issues(ANSWERS.loadPlot(bytes)).isEmpty(), body);
+    assertTrue(!Documents.issues(ANSWERS.kitReport(LookReader.read(bytes))).isEmpty(), body);
+    assertTrue(!Documents.issues(ANSWERS.loadPlot(LookReader.read(bytes))).isEmpty(), body);
     assertTrue(!Documents.issues(ANSWERS.provisions(bytes)).isEmpty(), body);
-    assertTrue(!Documents.issues(ANSWERS.choice(bytes, 1, 0, () -> false)).isEmpty(), body);
+    assertTrue(
+        !Documents.issues(ANSWERS.choice(LookReader.read(bytes), 1, 0, () -> false)).isEmpty(),
+        body);
   }
 }

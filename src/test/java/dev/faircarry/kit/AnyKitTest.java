@@ -57,8 +57,8 @@ class AnyKitTest {
       group += first.packMilligrams();
     }
     assertEquals(group, report.group().mornings().get(0).packMilligrams(), message);
-    parse(LoadPlot.of(trip, verdict));
-    parse(MakeupPlot.of(trip, report));
+    parse(LoadPlot.of(trip, verdict, "Take care."));
+    parse(MakeupPlot.of(trip, report, "Take care."));
   }
 
   private static long sum(List<Share> shares, String name, boolean is) {

@@ -178,13 +178,13 @@ class KitReportTest {
 
   @Test
   void plotsSayWhatTheyShow() throws Exception {
-    Document loads = parsed(LoadPlot.of(TRIP, VERDICT));
+    Document loads = parsed(LoadPlot.of(TRIP, VERDICT, "Take care."));
     String words = loads.getElementsByTagName("desc").item(0).getTextContent();
     // 4.8 of 12.2 kg is 60.7 % below, 245 of 200 g 22.5 % above.
     assertTrue(words.contains("Ines, day 1: 4.80 kg, \u221260.7 %."), words);
     assertTrue(words.contains("Jo, day 1: 0.25 kg, +22.5 %."), words);
     assertEquals(4, loads.getElementsByTagName("circle").getLength());
-    Document makeup = parsed(MakeupPlot.of(TRIP, REPORT));
+    Document makeup = parsed(MakeupPlot.of(TRIP, REPORT, "Take care."));
     String parts = makeup.getElementsByTagName("desc").item(0).getTextContent();
     assertTrue(parts.contains("Ines, sleep: 3.30 kg."), parts);
     assertEquals(
@@ -200,7 +200,9 @@ class KitReportTest {
   void namesCannotBreakOut() throws Exception {
     Trip odd = renamed("</text><script>alert(1)</script>\u0001\u202Eevil & \"'");
     for (String svg :
-        List.of(LoadPlot.of(odd, VERDICT), MakeupPlot.of(odd, KitReport.of(odd, SPLIT, VERDICT)))) {
+        List.of(
+            LoadPlot.of(odd, VERDICT, "Take care."),
+            MakeupPlot.of(odd, KitReport.of(odd, SPLIT, VERDICT), "Take care."))) {
       Document document = parsed(svg);
       assertEquals(0, document.getElementsByTagName("script").getLength());
       assertFalse(svg.contains("href"), svg);
