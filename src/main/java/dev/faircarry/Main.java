@@ -1,6 +1,7 @@
 package dev.faircarry;
 
 import dev.faircarry.app.Checked;
+import dev.faircarry.app.ChooseGear;
 import dev.faircarry.app.Judge;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
@@ -13,6 +14,7 @@ import dev.faircarry.cli.Faircarry;
 import dev.faircarry.http.Parts;
 import dev.faircarry.http.Server;
 import dev.faircarry.solve.RebalanceSolver;
+import dev.faircarry.json.PlanAnswers;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,6 +25,8 @@ import java.util.function.IntConsumer;
 /** Wires the program and runs one command. */
 public final class Main {
   private static final Judge JUDGE = new Checked();
+  private static final PlanAnswers PLAN_ANSWERS =
+      new PlanAnswers(new ChooseGear(SplitSolver::solve, JUDGE), JUDGE);
 
   private Main() {}
 
@@ -40,6 +44,7 @@ public final class Main {
                 splitTrip,
                 judgeSplit,
                 rebalance(),
+                PLAN_ANSWERS,
                 (host, port, listening) ->
                     serve(parts(splitTrip, judgeSplit, build), host, port, listening),
                 build.getProperty("version", "unknown")),
@@ -63,6 +68,7 @@ public final class Main {
         splitTrip,
         judgeSplit,
         rebalance(),
+        PLAN_ANSWERS,
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
         build.getProperty("docs", "unknown"));
   }

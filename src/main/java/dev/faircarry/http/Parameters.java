@@ -42,6 +42,18 @@ final class Parameters {
         ServiceLimits.MAX_EFFORT_STEPS);
   }
 
+  /** One of these words, the first of them when it is absent. */
+  static String word(Context ctx, String name, List<String> words) {
+    List<String> values = ctx.queryParams(name);
+    if (values.isEmpty()) {
+      return words.get(0);
+    }
+    if (words.contains(values.get(0))) {
+      return values.get(0);
+    }
+    throw bad("The parameter " + name + " is one of " + String.join(", ", words) + ".");
+  }
+
   /** A whole number within its limits, or what stands for it when it is absent. */
   static long whole(Context ctx, String name, long absent, long least, long most) {
     List<String> values = ctx.queryParams(name);

@@ -4,6 +4,7 @@ import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
+import dev.faircarry.json.PlanAnswers;
 
 /**
  * What the HTTP service is made of; each new use case becomes a component here.
@@ -14,5 +15,6 @@ public record Parts(
     SplitTrip splitTrip,
     JudgeSplit judgeSplit,
     Rebalance rebalance,
+    PlanAnswers planAnswers,
     SolvePool pool,
     String docsVersion) {}

@@ -52,6 +52,7 @@ public final class Server implements AutoCloseable {
     List<Routes.Resource> all = new ArrayList<>();
     all.add(new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.pool()));
     all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
+    all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
     all.add(new IssueCodeRoutes());
     all.add(new HealthRoutes(() -> ready));
     all.add(new PageRoutes(parts.docsVersion()));

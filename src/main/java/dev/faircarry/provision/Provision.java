@@ -31,7 +31,12 @@ public record Provision(List<Item> items, List<Figure> figures, List<Note> notes
    * @param followsParty whether its quantity follows the party by itself; if not, ask again when
    *     somebody drops out
    */
-  public record Item(SharedItem item, String reason, boolean followsParty) {}
+  public record Item(SharedItem item, String reason, boolean followsParty) {
+    /** The item's name. */
+    public String name() {
+      return item.name();
+    }
+  }
 
   /** The trip with these items in place of all that an earlier provision put there. */
   public Trip applyTo(Trip trip) {
