@@ -121,7 +121,13 @@ final class RuleFindings implements Rule.Cases<Boolean> {
             FindingCode.NOT_ALLOWED,
             List.of(rule.id()),
             "carries",
-            "Rule " + rule.id() + " allows only " + String.join(", ", rule.hikers()) + ".");
+            "Rule " + rule.id() + " allows only " + names(rule.hikers()) + ".");
+  }
+
+  private String names(List<String> ids) {
+    return ids.stream()
+        .map(id -> itinerary.name(itinerary.index(id)))
+        .collect(Collectors.joining(", "));
   }
 
   @Override
