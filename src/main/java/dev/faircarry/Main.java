@@ -11,6 +11,7 @@ import dev.faircarry.app.SplitTrip;
 import dev.faircarry.cli.CommandParts;
 import dev.faircarry.cli.Console;
 import dev.faircarry.cli.Faircarry;
+import dev.faircarry.http.KeptParts;
 import dev.faircarry.http.Parts;
 import dev.faircarry.http.Server;
 import dev.faircarry.json.PlanAnswers;
@@ -18,6 +19,7 @@ import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.IntConsumer;
@@ -46,23 +48,29 @@ public final class Main {
                 rebalance(),
                 PLAN_ANSWERS,
                 (host, port, listening) ->
-                    serve(parts(splitTrip, judgeSplit, build), host, port, listening),
+                    serve(splitTrip, judgeSplit, build, host, port, listening),
                 build.getProperty("version", "unknown")),
             console)
         .run(arguments);
   }
 
-  /** The service on a port of its own, for whoever embeds it. */
+  /** The service on a port of its own, storing nothing, for whoever embeds it. */
   public static Server server(String host, int port) {
-    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
-    return new Server(parts(splitTrip, new JudgeSplit(JUDGE), build()), host, port);
+    return server(host, port, Optional.empty());
   }
 
   private static Rebalance rebalance() {
     return new Rebalance(RebalanceSolver::curve, JUDGE, System::nanoTime);
   }
 
-  private static Parts parts(SplitTrip splitTrip, JudgeSplit judgeSplit, Properties build) {
+  /** The same with what stored trips need. */
+  public static Server server(String host, int port, Optional<KeptParts> kept) {
+    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
+    return new Server(parts(splitTrip, new JudgeSplit(JUDGE), kept, build()), host, port);
+  }
+
+  private static Parts parts(
+      SplitTrip splitTrip, JudgeSplit judgeSplit, Optional<KeptParts> kept, Properties build) {
     int cores = Runtime.getRuntime().availableProcessors();
     return new Parts(
         splitTrip,
@@ -70,17 +78,27 @@ public final class Main {
         rebalance(),
         PLAN_ANSWERS,
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
+        kept,
         build.getProperty("docs", "unknown"));
   }
 
-  private static void serve(Parts parts, String host, int port, IntConsumer listening) {
-    Server server = new Server(parts, host, port);
+  private static void serve(
+      SplitTrip splitTrip,
+      JudgeSplit judgeSplit,
+      Properties build,
+      String host,
+      int port,
+      IntConsumer listening) {
+    Keeping keeping = Keeping.open(System.getenv(), splitTrip);
+    Server server =
+        new Server(parts(splitTrip, judgeSplit, Optional.of(keeping.parts()), build), host, port);
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(
             new Thread(
                 () -> {
                   server.close();
+                  keeping.close();
                   stopped.countDown();
                 },
                 "stop"));

@@ -17,6 +17,7 @@ CREATE TABLE revisions (
   by_hiker    TEXT,
   what        TEXT NOT NULL,
   sealed      BYTEA,
+  document    BIGINT NOT NULL,
   kept_private TEXT NOT NULL,
   agreed      TEXT,
   PRIMARY KEY (trip, number)

@@ -92,6 +92,7 @@ class HouseTest {
     table.put(
         "json",
         Set.of(
+            "access",
             "app",
             "weigh",
             "kit",
@@ -103,7 +104,7 @@ class HouseTest {
             "trip",
             "unit"));
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
-    table.put("http", Set.of("app", "access", "json", "csv", "check"));
+    table.put("http", Set.of("app", "access", "json", "csv", "check", "split", "trip"));
     table.put("store", Set.of("app", "json", "trip", "split", "access"));
     table.put("cli", Set.of("app", "json", "csv", "kit", "provision", "effort", "choose", "check"));
     return table;

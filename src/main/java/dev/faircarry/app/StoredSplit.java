@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * A split kept with its trip.
  *
- * @param revision the revision of the trip it answers
+ * @param revision the revision whose document it answers
  * @param proof how well it is known to be the best; empty for one made by hand
  */
 public record StoredSplit(

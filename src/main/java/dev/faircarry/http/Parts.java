@@ -5,10 +5,12 @@ import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
 import dev.faircarry.json.PlanAnswers;
+import java.util.Optional;
 
 /**
  * What the HTTP service is made of; each new use case becomes a component here.
  *
+ * @param kept what stored trips need; without it nothing is stored
  * @param docsVersion version of the bundled documents page
  */
 public record Parts(
@@ -17,4 +19,5 @@ public record Parts(
     Rebalance rebalance,
     PlanAnswers planAnswers,
     SolvePool pool,
+    Optional<KeptParts> kept,
     String docsVersion) {}

@@ -16,6 +16,26 @@ enum ProblemCode {
   UNSUPPORTED_MEDIA_TYPE(
       415, "The body is of a kind that is not read here", "The detail names what is read."),
   BAD_REQUEST(400, "The request is not valid", "It does not follow HTTP."),
+  FORBIDDEN(403, "This link may not do that", "The detail says whose link may."),
+  BODY_MASS_HIDDEN(
+      403,
+      "The document states a body mass you do not see",
+      "Leave the body mass out; the service keeps the one that stands."),
+  LIMIT_REACHED(403, "There are as many as there may be", "The detail names the limit."),
+  LAST_HIKER(409, "Nobody would be left", "Erase the trip instead."),
+  STALE(412, "The trip has changed meanwhile", "Read it again and repeat the change on that."),
+  SPLIT_BREAKS_RULES(
+      422, "The split breaks a hard rule", "Only splits that keep all hard rules are kept."),
+  KEY_REUSED(
+      422, "The idempotency key was used for another request", "Take a new key for a new request."),
+  PRECONDITION_REQUIRED(
+      428, "The change does not say what it was made from", "Send If-Match with the ETag."),
+  TOO_MANY_REQUESTS(
+      429, "Too many requests in a short time", "Come back after the seconds of Retry-After."),
+  STORE_UNAVAILABLE(
+      503, "The store does not answer", "Nothing was kept; try again after Retry-After."),
+  STORE_READ_ONLY(503, "The store can only be read now", "Nothing was kept; try again later."),
+  STORE_FULL(507, "The store has no room left", "Nothing was kept; reading still works."),
   BUSY(503, "Too many searches wait already", "Come back after the seconds of Retry-After."),
   INTERNAL(500, "Something went wrong here", "It is in the log under the id of the request.");
 

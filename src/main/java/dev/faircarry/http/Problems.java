@@ -59,7 +59,7 @@ final class Problems {
     return new ProblemException(code, detail, bad.issues(), bad.more());
   }
 
-  private static void answer(ProblemException e, Context ctx) {
+  static void answer(ProblemException e, Context ctx) {
     e.headers().forEach(ctx::header);
     ctx.status(e.code().status());
     ctx.contentType(MEDIA_TYPE);

@@ -8,6 +8,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -15,6 +16,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 public final class Server implements AutoCloseable {
   private final Javalin javalin;
   private final SolvePool pool;
+  private final Optional<KeptRoutes> kept;
   private volatile boolean ready;
 
   /**
@@ -24,6 +26,7 @@ public final class Server implements AutoCloseable {
    */
   public Server(Parts parts, String host, int port) {
     this.pool = parts.pool();
+    this.kept = parts.kept().map(k -> new KeptRoutes(k, parts.judgeSplit()));
     this.javalin = Javalin.create(config -> configure(config, parts));
     try {
       javalin.start(host, port);
@@ -43,8 +46,13 @@ public final class Server implements AutoCloseable {
   @Override
   public void close() {
     ready = false;
+    kept.ifPresent(KeptRoutes::close);
     javalin.stop();
     pool.close();
+  }
+
+  private boolean takesWork() {
+    return ready && kept.map(KeptRoutes::ready).orElse(true);
   }
 
   /** All resources of the service; a new one is added here. */
@@ -53,8 +61,9 @@ public final class Server implements AutoCloseable {
     all.add(new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.pool()));
     all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
     all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
+    kept.ifPresent(all::add);
     all.add(new IssueCodeRoutes());
-    all.add(new HealthRoutes(() -> ready));
+    all.add(new HealthRoutes(this::takesWork));
     all.add(new PageRoutes(parts.docsVersion()));
     return all;
   }
@@ -80,6 +89,7 @@ public final class Server implements AutoCloseable {
     Requests.install(config.routes);
     SecurityHeaders.install(config.routes);
     Problems.install(config.routes);
+    kept.ifPresent(k -> k.install(config.routes));
     Routes routes = new Routes();
     resources(parts).forEach(resource -> resource.register(routes));
     routes.install(config.routes);

@@ -18,7 +18,8 @@ final class SplitFields {
           "overCap",
           "proof",
           "findings",
-          "cautions");
+          "cautions",
+          "kept");
 
   /** Beside {@code hiker} and {@code pieces}. */
   static final Set<String> OF_CARRY = Set.of("name", "targetGrams", "mornings");

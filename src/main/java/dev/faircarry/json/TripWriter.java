@@ -63,7 +63,7 @@ public final class TripWriter {
     return out;
   }
 
-  private static ObjectNode hiker(Hiker hiker) {
+  static ObjectNode hiker(Hiker hiker) {
     ObjectNode out = named(hiker.id(), hiker.name());
     mass(out, "bodyMass", hiker.bodyMass());
     mass(out, "targetLoad", hiker.targetLoad());

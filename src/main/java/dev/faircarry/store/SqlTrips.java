@@ -20,7 +20,7 @@ import org.jdbi.v3.core.Handle;
 final class SqlTrips implements TripStore {
   private static final String COLUMNS =
       "SELECT t.id, t.head, t.erase_at, r.number, r.at, r.by_role, r.by_hiker, r.what, r.sealed,"
-          + " r.kept_private, r.agreed FROM trips t JOIN revisions r ON r.trip = t.id ";
+          + " r.document, r.kept_private, r.agreed FROM trips t JOIN revisions r ON r.trip = t.id ";
 
   private final Work work;
   private final Documents documents;
@@ -115,8 +115,8 @@ final class SqlTrips implements TripStore {
     handle
         .createUpdate(
             "INSERT INTO revisions"
-                + " (trip, number, at, by_role, by_hiker, what, sealed, kept_private, agreed)"
-                + " VALUES (:trip, :number, :at, :role, :hiker, :what, :sealed, :kept, :agreed)")
+                + " (trip, number, at, by_role, by_hiker, what, sealed, document, kept_private, agreed)"
+                + " VALUES (:trip, :number, :at, :role, :hiker, :what, :sealed, :document, :kept, :agreed)")
         .bind("trip", id)
         .bind("number", number)
         .bind("at", change.at().toEpochMilli())
@@ -124,6 +124,7 @@ final class SqlTrips implements TripStore {
         .bind("hiker", change.by().hiker())
         .bind("what", change.what())
         .bind("sealed", documents.trip(id, number, change.next().trip()))
+        .bind("document", change.document())
         .bind("kept", Documents.ids(change.next()))
         .bind("agreed", change.next().agreedSplit())
         .execute();
@@ -275,7 +276,8 @@ final class SqlTrips implements TripStore {
             documents.trip(id, line.number(), row.getBytes("sealed")),
             Documents.ids(row.getString("kept_private")),
             Optional.ofNullable(row.getString("agreed")));
-    return new StoredTrip(id, line, row.getInt("head"), state, Rows.time(row, "erase_at"));
+    return new StoredTrip(
+        id, line, row.getInt("head"), row.getInt("document"), state, Rows.time(row, "erase_at"));
   }
 
   private static RevisionLine line(ResultSet row, boolean erased) throws SQLException {

@@ -1,0 +1,234 @@
+package dev.faircarry.app;
+
+import dev.faircarry.access.Link;
+import dev.faircarry.access.Role;
+import dev.faircarry.access.Sight;
+import dev.faircarry.access.Token;
+import dev.faircarry.access.TokenHash;
+import dev.faircarry.split.Proof;
+import dev.faircarry.split.Split;
+import dev.faircarry.trip.Trip;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/** What can be done with stored trips. */
+public final class KeptTrips {
+  private final Store store;
+  private final InstantSource clock;
+  private final SecureRandom random;
+
+  public KeptTrips(Store store, InstantSource clock, SecureRandom random) {
+    this.store = store;
+    this.clock = clock;
+    this.random = random;
+  }
+
+  /** The same within a transaction. */
+  public KeptTrips in(Store transaction) {
+    return new KeptTrips(transaction, clock, random);
+  }
+
+  public Store store() {
+    return store;
+  }
+
+  /** Stores count milliseconds. */
+  public Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+  }
+
+  /** A link and its token, which is not kept and cannot be shown again. */
+  public record Issued(Link link, Token token) {}
+
+  /** Keeps a new trip; empty when its key has as many as it may. The link is its leader's. */
+  public Optional<Issued> create(Trip trip, String key) {
+    if (store.trips().countOf(key) >= StoreLimits.TRIPS_PER_KEY) {
+      return Optional.empty();
+    }
+    String id = Token.freshId(random);
+    Author by = new Author(Role.LEADER, Optional.empty());
+    store.trips().create(id, TripState.of(trip), by, now(), key);
+    return Optional.of(issue(id, Role.LEADER, Optional.empty(), Optional.empty()));
+  }
+
+  /** Makes a link. */
+  public Issued issue(String trip, Role role, Optional<String> hiker, Optional<Duration> lasts) {
+    Token token = Token.fresh(random);
+    Instant now = now();
+    Link link =
+        new Link(token.linkId(), trip, role, hiker, now, lasts.map(now::plus), Optional.empty());
+    store.links().add(link, token.hash());
+    return new Issued(link, token);
+  }
+
+  /**
+   * Lets the bearer of a token in. Empty, always the same, when the token is none, is unknown, is
+   * another trip's, has ended, or the trip is gone. A deleted trip opens to its leader only.
+   */
+  public Optional<Visit> enter(String trip, Optional<String> bearer) {
+    Optional<Token> token = bearer.flatMap(Token::read);
+    Optional<LinkStore.Kept> kept = token.flatMap(t -> store.links().find(t.linkId()));
+    TokenHash expected = kept.map(LinkStore.Kept::hash).orElse(TokenHash.NONE);
+    boolean right = token.map(Token::hash).orElse(TokenHash.NONE).sameAs(expected);
+    return kept.map(LinkStore.Kept::link)
+        .filter(link -> right && link.trip().equals(trip) && link.holds(now()))
+        .flatMap(link -> store.trips().find(trip).flatMap(found -> visit(link, found)));
+  }
+
+  private static Optional<Visit> visit(Link link, StoredTrip found) {
+    Trip trip = found.state().trip();
+    boolean gone = found.deleted() && link.role() != Role.LEADER;
+    boolean stranger = link.hiker().filter(h -> !has(trip, h)).isPresent();
+    if (gone || stranger) {
+      return Optional.empty();
+    }
+    Sight sight = Sight.of(link.role(), link.hiker(), trip, found.state().keptPrivate());
+    return Optional.of(new Visit(link, found, sight));
+  }
+
+  private static boolean has(Trip trip, String hiker) {
+    return trip.hikers().stream().anyMatch(h -> h.id().equals(hiker));
+  }
+
+  /** What a visitor may see of any revision: what is private now was never open. */
+  public static Sight sightOf(Visit visit, StoredTrip then) {
+    Set<String> keptPrivate = new HashSet<>(visit.stored().state().keptPrivate());
+    keptPrivate.addAll(then.state().keptPrivate());
+    return Sight.of(visit.role(), visit.link().hiker(), then.state().trip(), keptPrivate);
+  }
+
+  /**
+   * Keeps another document of the trip.
+   *
+   * @param expected the revision the change was made from
+   */
+  public ChangeResult change(Visit visit, int expected, Trip next, String what) {
+    // Hikers who are taken out stay private: earlier revisions still hold their body mass.
+    TripState old = visit.stored().state();
+    return keep(visit, expected, new TripState(next, old.keptPrivate(), old.agreedSplit()), what);
+  }
+
+  /** Chooses the split that the group agreed on, or takes the choice back. */
+  public ChangeResult agree(Visit visit, int expected, Optional<String> split) {
+    TripState old = visit.stored().state();
+    String what = split.map(id -> "agreed on split " + id).orElse("no split agreed on");
+    return keep(visit, expected, new TripState(old.trip(), old.keptPrivate(), split), what);
+  }
+
+  /** Keeps a hiker's body mass private even from the leader, or no longer. */
+  public ChangeResult keepPrivate(Visit visit, int expected, String hiker, boolean on) {
+    TripState old = visit.stored().state();
+    Set<String> keptPrivate = new HashSet<>(old.keptPrivate());
+    if (on) {
+      keptPrivate.add(hiker);
+    } else {
+      keptPrivate.remove(hiker);
+    }
+    String what = "body mass of " + hiker + (on ? " private" : " open to the leader");
+    return keep(visit, expected, new TripState(old.trip(), keptPrivate, old.agreedSplit()), what);
+  }
+
+  /**
+   * Brings an earlier revision back as a new one. What is private now stays so, whatever it was
+   * then. A split agreed on since is no longer agreed on.
+   */
+  public ChangeResult undo(Visit visit, int expected, StoredTrip then) {
+    Set<String> keptPrivate = new HashSet<>(visit.stored().state().keptPrivate());
+    keptPrivate.addAll(then.state().keptPrivate());
+    Optional<String> agreed =
+        then.state()
+            .agreedSplit()
+            .filter(id -> store.trips().split(visit.stored().id(), id).isPresent());
+    return keep(
+        visit,
+        expected,
+        new TripState(then.state().trip(), keptPrivate, agreed),
+        "back to revision " + then.line().number());
+  }
+
+  private ChangeResult keep(Visit visit, int expected, TripState next, String what) {
+    StoredTrip old = visit.stored();
+    boolean same = old.state().trip().equals(next.trip());
+    int document = same ? old.document() : expected + 1;
+    return store
+        .trips()
+        .change(old.id(), new Change(expected, next, visit.author(), now(), what, document));
+  }
+
+  /** Marks a trip as deleted; the time it is erased follows from the limits. */
+  public ChangeResult delete(Visit visit, int expected) {
+    Instant eraseAt = now().plus(StoreLimits.ERASE_AFTER);
+    return store.trips().delete(visit.stored().id(), expected, eraseAt);
+  }
+
+  /** Erases a trip at once, with everything that belongs to it. */
+  public ChangeResult erase(Visit visit, int expected) {
+    StoredTrip trip = visit.stored();
+    if (trip.head() != expected) {
+      return new ChangeResult.Stale(trip.head());
+    }
+    return store.trips().erase(trip.id())
+        ? new ChangeResult.Kept(expected)
+        : new ChangeResult.Missing();
+  }
+
+  /**
+   * Takes a hiker out and erases what history knows of them, in one go. No split is agreed on
+   * afterwards, for it may have named them.
+   */
+  public ChangeResult eraseHiker(Visit visit, int expected, String hiker) {
+    Trip without = WithoutHiker.of(visit.stored().state().trip(), hiker);
+    return store.atomically(
+        together -> {
+          TripState old = visit.stored().state();
+          Set<String> keptPrivate = new HashSet<>(old.keptPrivate());
+          keptPrivate.remove(hiker);
+          ChangeResult result =
+              in(together)
+                  .keep(
+                      visit,
+                      expected,
+                      new TripState(without, keptPrivate, Optional.empty()),
+                      "a hiker erased");
+          if (result instanceof ChangeResult.Kept) {
+            together.trips().eraseHiker(visit.stored().id(), hiker);
+          }
+          return result;
+        });
+  }
+
+  /** Keeps a split somebody made; its id. */
+  public String addSplit(Visit visit, Split split, Optional<Proof> proof) {
+    String id = Token.freshId(random);
+    StoredTrip trip = visit.stored();
+    store
+        .trips()
+        .addSplit(
+            new StoredSplit(id, trip.id(), trip.document(), now(), visit.author(), split, proof));
+    return id;
+  }
+
+  /** Puts a solve of the newest document into the queue; empty when the queue is full. */
+  public Optional<Job> ask(Visit visit, long effortSteps) {
+    Job job =
+        new Job(
+            Token.freshId(random),
+            visit.stored().id(),
+            visit.stored().document(),
+            effortSteps,
+            visit.author(),
+            now(),
+            Job.State.WAITING,
+            0,
+            false,
+            Optional.empty(),
+            Optional.empty());
+    return store.jobs().enqueue(job, StoreLimits.OPEN_JOBS) ? Optional.of(job) : Optional.empty();
+  }
+}

@@ -1,0 +1,64 @@
+package dev.faircarry.http;
+
+import dev.faircarry.app.JudgeSplit;
+import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.app.StoreLimits;
+import dev.faircarry.app.StoreTrouble;
+import io.javalin.config.RoutesConfig;
+
+/** Everything about stored trips. */
+final class KeptRoutes implements Routes.Resource, AutoCloseable {
+  private final KeptParts parts;
+  private final JudgeSplit judge;
+  private final SolveEvents events;
+  private final RateLimits limits;
+
+  KeptRoutes(KeptParts parts, JudgeSplit judge) {
+    this.parts = parts;
+    this.judge = judge;
+    this.events = new SolveEvents(parts.trips());
+    this.limits = new RateLimits(StoreLimits.REQUESTS_PER_MINUTE);
+  }
+
+  @Override
+  public void register(Routes routes) {
+    new TripRoutes(parts.trips(), parts.creationKey()).register(routes);
+    new PartRoutes(parts.trips()).register(routes);
+    new LinkRoutes(parts.trips()).register(routes);
+    new HistoryRoutes(parts.trips()).register(routes);
+    new StoredSplitRoutes(parts.trips(), judge, new Waiting(parts.trips(), parts.wake()))
+        .register(routes);
+    new SolveRoutes(parts.trips(), events).register(routes);
+  }
+
+  /** Counts requests, and tells when the store is in trouble. */
+  void install(RoutesConfig routes) {
+    if (parts.limited()) {
+      routes.before("/v1/trips", limits::count);
+      routes.before("/v1/trips/*", limits::count);
+    }
+    routes.exception(StoreTrouble.class, (e, ctx) -> Problems.answer(told(e), ctx));
+  }
+
+  private static ProblemException told(StoreTrouble trouble) {
+    return switch (trouble.kind()) {
+      case UNAVAILABLE ->
+          new ProblemException(ProblemCode.STORE_UNAVAILABLE, "The store does not answer.")
+              .with("Retry-After", String.valueOf(ServiceLimits.RETRY_AFTER_SECONDS));
+      case READ_ONLY ->
+          new ProblemException(ProblemCode.STORE_READ_ONLY, "The store can only be read now.")
+              .with("Retry-After", String.valueOf(ServiceLimits.RETRY_AFTER_SECONDS));
+      case FULL -> new ProblemException(ProblemCode.STORE_FULL, "The store has no room left.");
+    };
+  }
+
+  /** Whether the store answers. */
+  boolean ready() {
+    return parts.trips().store().ready();
+  }
+
+  @Override
+  public void close() {
+    events.close();
+  }
+}

@@ -1,0 +1,109 @@
+package dev.faircarry.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.faircarry.Keeping;
+import dev.faircarry.Main;
+import dev.faircarry.app.Checked;
+import dev.faircarry.app.SplitTrip;
+import dev.faircarry.solve.SplitSolver;
+import dev.faircarry.store.Seal;
+import dev.faircarry.store.Stores;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+
+/** The service with a real SQLite file, and a client for it. */
+final class KeptService implements AutoCloseable {
+  private static final JsonMapper JSON = new JsonMapper();
+  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+  private final Keeping keeping;
+  private final Server server;
+
+  KeptService(Path directory, Optional<String> creationKey, boolean limited) throws IOException {
+    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, new Checked(), System::nanoTime);
+    keeping =
+        Keeping.of(
+            Stores.sqlite(directory.resolve("trips.db"), Seal.ofKeyset(Seal.newKeyset())),
+            splitTrip,
+            creationKey);
+    KeptParts kept = keeping.parts();
+    server =
+        Main.server(
+            "127.0.0.1",
+            0,
+            Optional.of(new KeptParts(kept.trips(), kept.wake(), creationKey, limited)));
+  }
+
+  /** An answer. */
+  record Reply(int status, HttpResponse<String> raw) {
+    JsonNode json() {
+      try {
+        return JSON.readTree(raw.body());
+      } catch (IOException e) {
+        throw new AssertionError(raw.body(), e);
+      }
+    }
+
+    String tag() {
+      return raw.headers().firstValue("ETag").orElseThrow();
+    }
+
+    String location() {
+      return raw.headers().firstValue("Location").orElseThrow();
+    }
+
+    String body() {
+      return raw.body();
+    }
+  }
+
+  /** Sends a request; headers as name, value, name, value. */
+  Reply send(String method, String path, String token, String body, String... headers) {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+            .timeout(Duration.ofSeconds(60))
+            .method(
+                method,
+                body.isEmpty()
+                    ? HttpRequest.BodyPublishers.noBody()
+                    : HttpRequest.BodyPublishers.ofString(body));
+    if (!token.isEmpty()) {
+      request.header("Authorization", "Bearer " + token);
+    }
+    if (!body.isEmpty()) {
+      request.header(
+          "Content-Type",
+          method.equals("PATCH") ? "application/merge-patch+json" : "application/json");
+    }
+    for (int i = 0; i < headers.length; i += 2) {
+      request.header(headers[i], headers[i + 1]);
+    }
+    try {
+      HttpResponse<String> response =
+          CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+      return new Reply(response.statusCode(), response);
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError(e);
+    }
+  }
+
+  Reply get(String path, String token) {
+    return send("GET", path, token, "");
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    keeping.close();
+  }
+}
