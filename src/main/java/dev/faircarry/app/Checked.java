@@ -2,6 +2,7 @@ package dev.faircarry.app;
 
 import dev.faircarry.check.Bounds;
 import dev.faircarry.check.ClaimCheck;
+import dev.faircarry.check.Completed;
 import dev.faircarry.check.Finding;
 import dev.faircarry.check.SplitCheck;
 import dev.faircarry.check.Verdict;
@@ -15,6 +16,11 @@ public final class Checked implements Judge {
   @Override
   public Verdict verdict(Trip trip, Split split) {
     return SplitCheck.verdict(trip, split);
+  }
+
+  @Override
+  public Completed completed(Trip trip, Split split) {
+    return SplitCheck.completed(trip, split);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package dev.faircarry.app;
 
+import dev.faircarry.check.Completed;
 import dev.faircarry.check.Finding;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.split.Proof;
@@ -12,6 +13,9 @@ public interface Judge {
 
   /** What an independent reading of trip and split says. */
   Verdict verdict(Trip trip, Split split);
+
+  /** A split made by hand with the opening plan filled in where it says nothing. */
+  Completed completed(Trip trip, Split split);
 
   /** What is wrong with a claim about a split; nothing when the claim holds. */
   List<Finding> claims(Trip trip, Split split, Verdict verdict, Proof proof);

@@ -1,5 +1,7 @@
 package dev.faircarry.app;
 
+import dev.faircarry.check.Completed;
+import dev.faircarry.check.Verdict;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.Trip;
 
@@ -11,7 +13,10 @@ public final class JudgeSplit {
     this.judge = judge;
   }
 
+  /** Fills in what the split leaves open, says so, and judges the whole. */
   public JudgedSplit judge(Trip trip, Split split) {
-    return new JudgedSplit(trip, split, judge.verdict(trip, split));
+    Completed completed = judge.completed(trip, split);
+    Verdict verdict = judge.verdict(trip, completed.split());
+    return new JudgedSplit(trip, completed.split(), verdict.with(completed.assumptions()));
   }
 }

@@ -46,8 +46,10 @@ public final class DepartureCheck {
    */
   public static Departure of(
       Trip trip, Split split, Optional<Trip> madeFor, Essentials essentials) {
-    Verdict verdict = SplitCheck.verdict(trip, split);
-    DepartureCheck check = new DepartureCheck(trip, split, essentials);
+    Completed completed = SplitCheck.completed(trip, split);
+    Split whole = completed.split();
+    Verdict verdict = SplitCheck.verdict(trip, whole).with(completed.assumptions());
+    DepartureCheck check = new DepartureCheck(trip, whole, essentials);
     check.findings.addAll(verdict.findings());
     madeFor.ifPresent(then -> Staleness.between(then, trip).ifPresent(check.findings::add));
     check.loads(verdict);
@@ -63,7 +65,7 @@ public final class DepartureCheck {
         check.findings,
         verdict,
         labels,
-        verdict.keepsRules() ? Optional.of(Fairness.of(trip, split, verdict)) : Optional.empty());
+        verdict.keepsRules() ? Optional.of(Fairness.of(trip, whole, verdict)) : Optional.empty());
   }
 
   private static Departure.Readiness readiness(List<Finding> findings) {

@@ -19,6 +19,7 @@ public enum FindingCode {
   OPENING_PLAN_WRONG(true),
   CAMP_HANDOVER_WRONG(true),
   CLAIM_WRONG(true),
+  OPENING_PLAN_ASSUMED(false),
   OVER_CAP(false),
   OWN_KIT_OVER_CAP(false),
   OWN_KIT_OVERFILLS(false),

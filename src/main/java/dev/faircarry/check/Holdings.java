@@ -5,7 +5,11 @@ import dev.faircarry.split.Carry;
 import dev.faircarry.split.Opened;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.PieceRef;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -27,7 +31,26 @@ final class Holdings {
   /** Looked up by every rule, so found once. */
   private final int[][][] holders;
 
+  /** Every entry of the opening plan, with what was assumed. */
+  private final List<Opened> opened;
+
+  private final Map<DayAndItem, List<Opened>> openedOn = new HashMap<>();
+
+  private record DayAndItem(int day, String item) {}
+
   Holdings(Itinerary itinerary, Goods goods, Split split, FindingList findings) {
+    this(itinerary, goods, split, findings, Optional.empty());
+  }
+
+  /**
+   * @param missing fills in the opening plan of items that the split says nothing about
+   */
+  Holdings(
+      Itinerary itinerary,
+      Goods goods,
+      Split split,
+      FindingList findings,
+      Optional<DefaultOpening> missing) {
     this.itinerary = itinerary;
     this.goods = goods;
     this.split = split;
@@ -36,12 +59,27 @@ final class Holdings {
     held = new int[goods.all.size()][itinerary.days + 2][n];
     emptied = new int[goods.all.size()][itinerary.days + 2][n];
     holders = new int[goods.all.size()][itinerary.days + 2][0];
+    opened = new ArrayList<>(split.opened());
+    opened.forEach(this::enter);
     depart();
     for (int day = 1; day <= itinerary.days; day++) {
+      List<Opened> assumed = missing.isPresent() ? missing.get().on(day, this) : List.<Opened>of();
+      opened.addAll(assumed);
+      assumed.forEach(this::enter);
       openOn(day);
       campAfter(day);
     }
     checkNames();
+  }
+
+  private void enter(Opened entry) {
+    openedOn
+        .computeIfAbsent(new DayAndItem(entry.day(), entry.item()), key -> new ArrayList<>())
+        .add(entry);
+  }
+
+  List<Opened> opened() {
+    return opened;
   }
 
   int held(Goods.Good good, int day, int hiker) {
@@ -155,13 +193,13 @@ final class Holdings {
   }
 
   private void open(Goods.Good good, int day, int[] next, int[] empties) {
-    long opened = 0;
-    for (Opened entry : split.opened()) {
+    long units = 0;
+    for (Opened entry : openedOn.getOrDefault(new DayAndItem(day, good.item().id()), List.of())) {
       int hiker = itinerary.index(entry.hiker());
-      if (entry.day() != day || !entry.item().equals(good.item().id()) || hiker < 0) {
+      if (hiker < 0) {
         continue;
       }
-      opened += entry.units();
+      units += entry.units();
       if (!itinerary.present(hiker, day) || entry.units() < 1 || entry.units() > next[hiker]) {
         wrongOpening(
             good,
@@ -181,11 +219,11 @@ final class Holdings {
       empties[hiker] += entry.units();
     }
     int wanted = good.usedOn().get(day - 1);
-    if (opened != wanted) {
+    if (units != wanted) {
       wrongOpening(
           good,
           day,
-          wanted + " are used on day " + day + ", but the opening plan opens " + opened + ".",
+          wanted + " are used on day " + day + ", but the opening plan opens " + units + ".",
           List.of());
     }
   }
@@ -274,7 +312,7 @@ final class Holdings {
 
   /** Entries of the opening plan and handovers that no day of the trip took up. */
   private void checkNames() {
-    for (Opened entry : split.opened()) {
+    for (Opened entry : opened) {
       var good = goods.find(PieceRef.item(entry.item()));
       boolean known = good.isPresent() && good.get().usedByUnits();
       if (!known

@@ -31,15 +31,20 @@ final class LoadSums {
       Hiker hiker = itinerary.hikers.get(i);
       List<Morning> mornings = new ArrayList<>();
       for (int day = 1; day <= itinerary.lastDay(i); day++) {
-        Sum sum = own(i, day);
-        for (Goods.Good good : goods.all) {
-          addShared(sum, good, day, holdings.held(good, day, i), holdings.emptied(good, day, i));
-        }
-        mornings.add(morning(hiker, day, sum));
+        mornings.add(on(i, day, holdings));
       }
       all.add(loads(hiker, mornings));
     }
     return all;
+  }
+
+  /** What a hiker who is there carries on a morning. */
+  Morning on(int i, int day, Holdings holdings) {
+    Sum sum = own(i, day);
+    for (Goods.Good good : goods.all) {
+      addShared(sum, good, day, holdings.held(good, day, i), holdings.emptied(good, day, i));
+    }
+    return morning(itinerary.hikers.get(i), day, sum);
   }
 
   /** Loads of everybody with own kit alone. */

@@ -1,10 +1,15 @@
 package dev.faircarry.check;
 
+import dev.faircarry.split.Opened;
 import dev.faircarry.split.Split;
+import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** Judges a split by reading it against the trip alone, whoever made it. */
 public final class SplitCheck {
@@ -28,6 +33,46 @@ public final class SplitCheck {
     List<HikerLoads> own = sums.withoutShared();
     caps(itinerary, loads, own, findings);
     return new Verdict(findings.sorted(), loads, steps(loads), excess(loads), excess(own));
+  }
+
+  /**
+   * Fills in the opening plan of counted items about which a split made by hand says nothing: each
+   * unit comes from the pack that is then the heaviest for its carrier's target. An item with any
+   * entry of its own is left as it is, right or wrong.
+   *
+   * @param trip a trip without issues
+   * @param split any split, however wrong
+   */
+  public static Completed completed(Trip trip, Split split) {
+    Itinerary itinerary = new Itinerary(trip);
+    Goods goods = new Goods(itinerary);
+    Holdings holdings =
+        new Holdings(
+            itinerary,
+            goods,
+            split,
+            new FindingList(),
+            Optional.of(new DefaultOpening(itinerary, goods, split)));
+    List<Opened> assumed =
+        holdings.opened().subList(split.opened().size(), holdings.opened().size());
+    if (assumed.isEmpty()) {
+      return new Completed(split, List.of());
+    }
+    Set<PieceRef> items = new LinkedHashSet<>();
+    assumed.forEach(entry -> items.add(PieceRef.item(entry.item())));
+    return new Completed(
+        new Split(split.carries(), holdings.opened(), split.handoversAtCamp()),
+        List.of(
+            new Finding(
+                FindingCode.OPENING_PLAN_ASSUMED,
+                Severity.ADVICE,
+                List.of(),
+                List.copyOf(items),
+                List.of(),
+                List.of(),
+                "The split does not say whose units are opened when; it is assumed that each comes"
+                    + " from the pack that is then the heaviest for its target.",
+                "Look at the opening plan of the answer, or state your own.")));
   }
 
   /** The steps of all hiker-mornings, from highest to lowest. */

@@ -1,5 +1,6 @@
 package dev.faircarry.check;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,6 +29,13 @@ public record Verdict(
   public boolean keepsRules() {
     return findings.stream()
         .noneMatch(f -> f.severity() == Severity.STOP && f.code().breaksSplit());
+  }
+
+  /** The same verdict with advice on what was assumed. */
+  public Verdict with(List<Finding> assumptions) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(assumptions);
+    return new Verdict(all, hikers, steps, excessThousandths, ownExcessThousandths);
   }
 
   /** Whether a cap is passed on some morning. */

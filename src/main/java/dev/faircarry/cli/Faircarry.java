@@ -2,6 +2,7 @@ package dev.faircarry.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.concurrent.Callable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Command;
       "Exit codes: 0 fine, 1 over a cap, breaking rules or not proved, 2 impossible, 3 bad input,"
           + " 4 internal."
     })
-public final class Faircarry implements Runnable {
+public final class Faircarry implements Callable<Integer> {
   private static final Logger LOG = LoggerFactory.getLogger(Faircarry.class);
 
   private final Console console;
@@ -49,10 +50,11 @@ public final class Faircarry implements Runnable {
     return commands.execute(arguments);
   }
 
-  /** Without a command: what there is. */
+  /** Without a command: what there is, and a script that forgot the command should notice. */
   @Override
-  public void run() {
+  public Integer call() {
     console.complain(usage(commands));
+    return ExitCode.BAD_INPUT.number();
   }
 
   private int badCommandLine(CommandLine.ParameterException e, String[] arguments) {

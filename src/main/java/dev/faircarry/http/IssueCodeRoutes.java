@@ -4,13 +4,10 @@ import dev.faircarry.check.IssueCode;
 import dev.faircarry.json.IssueCodeWriter;
 import dev.faircarry.json.IssueSamples;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** The list of issue codes, for machines and for people, and the list of problems. */
 final class IssueCodeRoutes implements Routes.Resource {
-  private static final int SHOWN_BYTES = 2_000;
-
   @Override
   public void register(Routes routes) {
     routes.get("/v1/issue-codes", this::codes).get("/problems", this::problems);
@@ -34,15 +31,9 @@ final class IssueCodeRoutes implements Routes.Resource {
       page.anchor(code.text(), code.text())
           .element("p", code.meaning())
           .element("p", code.remedy())
-          .code(shown(IssueSamples.of(code)));
+          .code(IssueSamples.shown(code));
     }
     return page.html();
-  }
-
-  /** One sample is no text and one is too long to show. */
-  private static String shown(byte[] sample) {
-    String text = new String(sample, StandardCharsets.UTF_8).strip();
-    return text.length() <= SHOWN_BYTES ? text : text.substring(0, SHOWN_BYTES) + " …";
   }
 
   private void problems(Context ctx) {

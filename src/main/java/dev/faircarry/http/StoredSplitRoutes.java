@@ -82,8 +82,9 @@ final class StoredSplitRoutes implements Routes.Resource {
 
   private void byHand(Context ctx, Visit visit) {
     byte[] body = Bodies.json(ctx);
-    Split split = Problems.valueOf(SplitReader.read(body));
-    JudgedSplit judged = judge.judge(visit.stored().state().trip(), split);
+    Split made = Problems.valueOf(SplitReader.read(body));
+    JudgedSplit judged = judge.judge(visit.stored().state().trip(), made);
+    Split split = judged.split();
     if (!judged.verdict().keepsRules()) {
       throw new ProblemException(
           ProblemCode.SPLIT_BREAKS_RULES,

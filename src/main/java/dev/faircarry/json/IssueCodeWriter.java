@@ -17,6 +17,7 @@ public final class IssueCodeWriter {
       one.put("code", code.text());
       one.put("meaning", code.meaning());
       one.put("remedy", code.remedy());
+      one.put("sample", IssueSamples.shown(code));
     }
     return JsonBytes.of(out);
   }

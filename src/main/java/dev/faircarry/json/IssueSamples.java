@@ -4,10 +4,13 @@ import dev.faircarry.check.IssueCode;
 import dev.faircarry.trip.Limits;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** For each code a smallest trip document that has just this issue. */
 public final class IssueSamples {
+  private static final int SHOWN_CHARACTERS = 2_000;
+
   private IssueSamples() {}
 
   /** The sample of a code, as bytes: one of them is not even text. */
@@ -22,6 +25,15 @@ public final class IssueSamples {
     } catch (IOException e) {
       throw new IllegalStateException("cannot read sample " + path, e);
     }
+  }
+
+  /**
+   * The sample of a code as text to show: what is no text has the replacement character (U+FFFD),
+   * and of what is too long only the beginning stands there, with an ellipsis.
+   */
+  public static String shown(IssueCode code) {
+    String text = new String(of(code), StandardCharsets.UTF_8).strip();
+    return text.length() <= SHOWN_CHARACTERS ? text : text.substring(0, SHOWN_CHARACTERS) + " …";
   }
 
   /** Spaces to one byte more than is read: nobody wants that in a file. */

@@ -106,11 +106,17 @@ public final class PlanAnswers {
   }
 
   private KitReport report(LookReader.Look look) {
-    return KitReport.of(look.trip(), look.split().orElse(NOTHING_SHARED), verdict(look));
+    return KitReport.of(look.trip(), split(look), verdict(look));
   }
 
   private Verdict verdict(LookReader.Look look) {
-    return judge.verdict(look.trip(), look.split().orElse(NOTHING_SHARED));
+    return judge.verdict(look.trip(), split(look));
+  }
+
+  private Split split(LookReader.Look look) {
+    return look.split()
+        .map(split -> judge.completed(look.trip(), split).split())
+        .orElse(NOTHING_SHARED);
   }
 
   private static byte[] utf8(String text) {

@@ -50,6 +50,8 @@ public final class ResultWriter {
     }
     ArrayNode steps = out.putArray("steps");
     verdict.steps().forEach(steps::add);
+    ArrayNode opened = out.putArray("opened");
+    judged.split().opened().forEach(o -> opened.add(SplitWriter.opened(o)));
     cautions(out);
     return JsonBytes.of(out);
   }

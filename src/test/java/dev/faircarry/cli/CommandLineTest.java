@@ -59,6 +59,7 @@ class CommandLineTest {
   @Test
   void withoutACommandTheCommandsAreListed() {
     Run run = Run.of();
+    assertEquals(ExitCode.BAD_INPUT, run.code());
     for (String command : List.of("split", "check", "serve", "version", "Exit codes")) {
       assertTrue(run.err().contains(command), run::err);
     }

@@ -158,7 +158,10 @@ class ContractTest {
         .get("/v1/issue-codes")
         .then()
         .statusCode(200)
-        .body("issueCodes.size()", equalTo(IssueCode.values().length));
+        .body("issueCodes.size()", equalTo(IssueCode.values().length))
+        .body(
+            "issueCodes.find { it.code == 'unknown-field' }.sample",
+            containsString("faircarry-trip/1"));
     request()
         .accept("text/html")
         .get("/v1/issue-codes")

@@ -90,6 +90,29 @@ class SplitRoutesTest {
         .body("irreducible", equalTo(true));
   }
 
+  /** One of two meals is eaten each day; x has one more at first, so hers is opened on day 1. */
+  @Test
+  void aHandMadeSplitNeedNotSayWhoseMealsAreOpenedWhen() {
+    String trip =
+        two(
+                "{\"id\":\"meal\",\"count\":3,\"unitMass\":\"1 kg\","
+                    + "\"use\":{\"kind\":\"units-per-day\",\"perDay\":1}}",
+                "")
+            .replace("\"days\":1", "\"days\":3");
+    String split =
+        "{\"format\":\"faircarry-split/1\",\"carries\":["
+            + "{\"hiker\":\"x\",\"pieces\":[{\"piece\":\"meal\",\"units\":2}]},"
+            + "{\"hiker\":\"y\",\"pieces\":[\"meal\"]}]}";
+    json("{\"trip\":" + trip + ",\"split\":" + split + "}")
+        .post("/v1/checks")
+        .then()
+        .statusCode(200)
+        .body("keepsRules", equalTo(true))
+        .body("findings.code", contains("opening-plan-assumed"))
+        .body("opened.day", contains(1, 2, 3))
+        .body("opened.hiker", contains("x", "x", "y"));
+  }
+
   @Test
   void aHandMadeSplitThatBreaksARuleIsToldWhich() {
     String trip =
