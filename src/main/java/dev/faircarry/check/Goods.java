@@ -21,6 +21,7 @@ final class Goods {
   final List<Good> all = new ArrayList<>();
   private final Map<PieceRef, Integer> indexOf = new HashMap<>();
   private final Map<String, BitSet> ofItem = new HashMap<>();
+  private final Map<String, List<Good>> partsOf = new HashMap<>();
 
   /**
    * One kind of thing that is handed out.
@@ -98,6 +99,11 @@ final class Goods {
 
   Optional<Good> find(PieceRef ref) {
     return Optional.ofNullable(indexOf.get(ref)).map(all::get);
+  }
+
+  /** The parts of an item, or the one thing that it is. */
+  List<Good> ofItem(String id) {
+    return partsOf.computeIfAbsent(id, item -> named(List.of(PieceRef.item(item))));
   }
 
   /**

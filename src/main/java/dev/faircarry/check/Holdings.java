@@ -22,7 +22,7 @@ final class Holdings {
   private final Split split;
   private final FindingList findings;
 
-  /** Unused units by good, day (from 1) and hiker. */
+  /** Unused units by day (from 1), hiker and good: whoever sums up a pack reads one row. */
   private final int[][][] held;
 
   /** Used units whose packaging is with a hiker, likewise. */
@@ -56,8 +56,8 @@ final class Holdings {
     this.split = split;
     this.findings = findings;
     int n = itinerary.hikers.size();
-    held = new int[goods.all.size()][itinerary.days + 2][n];
-    emptied = new int[goods.all.size()][itinerary.days + 2][n];
+    held = new int[itinerary.days + 2][n][goods.all.size()];
+    emptied = new int[itinerary.days + 2][n][goods.all.size()];
     holders = new int[goods.all.size()][itinerary.days + 2][0];
     opened = new ArrayList<>(split.opened());
     opened.forEach(this::enter);
@@ -83,19 +83,19 @@ final class Holdings {
   }
 
   int held(Goods.Good good, int day, int hiker) {
-    return held[good.index()][day][hiker];
+    return held[day][hiker][good.index()];
   }
 
   int emptied(Goods.Good good, int day, int hiker) {
-    return emptied[good.index()][day][hiker];
+    return emptied[day][hiker][good.index()];
   }
 
   /** Hikers with unused units of a good that still matter on a morning, in the trip's order. */
   int[] holding(Goods.Good good, int day) {
     int[] known = holders[good.index()][day];
     if (known.length == 0 && good.neededFrom(day)) {
-      int[] units = held[good.index()][day];
-      known = IntStream.range(0, units.length).filter(i -> units[i] > 0).toArray();
+      known =
+          IntStream.range(0, itinerary.hikers.size()).filter(i -> held(good, day, i) > 0).toArray();
       holders[good.index()][day] = known;
     }
     return known;
@@ -134,14 +134,15 @@ final class Holdings {
             itinerary.name(hiker) + " is to carry " + carry.units() + " of " + carry.piece() + ".",
             "Give at least one unit, or leave the entry out.");
       } else {
-        int[] of = held[good.get().index()][1];
-        of[hiker] = (int) Math.min(Integer.MAX_VALUE / 4, (long) of[hiker] + carry.units());
+        int[] of = held[1][hiker];
+        int at = good.get().index();
+        of[at] = (int) Math.min(Integer.MAX_VALUE / 4, (long) of[at] + carry.units());
       }
     }
     for (Goods.Good good : goods.all) {
       long carried = 0;
-      for (int units : held[good.index()][1]) {
-        carried += units;
+      for (int[] pack : held[1]) {
+        carried += pack[good.index()];
       }
       if (carried < good.count()) {
         findings.stop(
@@ -181,18 +182,20 @@ final class Holdings {
 
   /** Uses up what the opening plan says and carries everything over to the next morning. */
   private void openOn(int day) {
+    for (int i = 0; i < itinerary.hikers.size(); i++) {
+      System.arraycopy(held[day][i], 0, held[day + 1][i], 0, goods.all.size());
+      System.arraycopy(emptied[day][i], 0, emptied[day + 1][i], 0, goods.all.size());
+    }
     for (Goods.Good good : goods.all) {
-      int[] next = held[good.index()][day + 1];
-      int[] empties = emptied[good.index()][day + 1];
-      System.arraycopy(held[good.index()][day], 0, next, 0, next.length);
-      System.arraycopy(emptied[good.index()][day], 0, empties, 0, empties.length);
       if (good.usedByUnits()) {
-        open(good, day, next, empties);
+        open(good, day);
       }
     }
   }
 
-  private void open(Goods.Good good, int day, int[] next, int[] empties) {
+  private void open(Goods.Good good, int day) {
+    int[][] next = held[day + 1];
+    int at = good.index();
     long units = 0;
     for (Opened entry : openedOn.getOrDefault(new DayAndItem(day, good.item().id()), List.of())) {
       int hiker = itinerary.index(entry.hiker());
@@ -200,7 +203,7 @@ final class Holdings {
         continue;
       }
       units += entry.units();
-      if (!itinerary.present(hiker, day) || entry.units() < 1 || entry.units() > next[hiker]) {
+      if (!itinerary.present(hiker, day) || entry.units() < 1 || entry.units() > next[hiker][at]) {
         wrongOpening(
             good,
             day,
@@ -210,13 +213,13 @@ final class Holdings {
                 + " on day "
                 + day
                 + " but has "
-                + (itinerary.present(hiker, day) ? next[hiker] : "left by then")
+                + (itinerary.present(hiker, day) ? next[hiker][at] : "left by then")
                 + ".",
             List.of(entry.hiker()));
         continue;
       }
-      next[hiker] -= entry.units();
-      empties[hiker] += entry.units();
+      next[hiker][at] -= entry.units();
+      emptied[day + 1][hiker][at] += entry.units();
     }
     int wanted = good.usedOn().get(day - 1);
     if (units != wanted) {
@@ -249,7 +252,7 @@ final class Holdings {
         continue;
       }
       for (Goods.Good good : goods.all) {
-        if (held[good.index()][day + 1][i] > 0 && good.neededFrom(day + 1)) {
+        if (held[day + 1][i][good.index()] > 0 && good.neededFrom(day + 1)) {
           findings.stop(
               FindingCode.CAMP_HANDOVER_WRONG,
               List.of(itinerary.hikers.get(i).id()),
@@ -263,8 +266,8 @@ final class Holdings {
                   + ", which is still needed.",
               "Hand it at that camp to somebody who stays.");
         }
-        held[good.index()][day + 1][i] = 0;
-        emptied[good.index()][day + 1][i] = 0;
+        held[day + 1][i][good.index()] = 0;
+        emptied[day + 1][i][good.index()] = 0;
       }
     }
   }
@@ -283,12 +286,13 @@ final class Holdings {
       wrong = itinerary.name(to) + " is not there on the next morning";
     } else if (!good.get().neededFrom(day + 1)) {
       wrong = "nobody needs it any more";
-    } else if (handover.units() < 1 || held[good.get().index()][day + 1][from] < handover.units()) {
+    } else if (handover.units() < 1 || held[day + 1][from][good.get().index()] < handover.units()) {
       wrong = itinerary.name(from) + " has not so many";
     }
     if (wrong.isEmpty()) {
-      held[good.orElseThrow().index()][day + 1][from] -= handover.units();
-      held[good.orElseThrow().index()][day + 1][to] += handover.units();
+      int at = good.orElseThrow().index();
+      held[day + 1][from][at] -= handover.units();
+      held[day + 1][to][at] += handover.units();
     } else {
       wrongHandover(handover, wrong);
     }

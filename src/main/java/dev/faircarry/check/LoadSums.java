@@ -42,7 +42,12 @@ final class LoadSums {
   Morning on(int i, int day, Holdings holdings) {
     Sum sum = own(i, day);
     for (Goods.Good good : goods.all) {
-      addShared(sum, good, day, holdings.held(good, day, i), holdings.emptied(good, day, i));
+      int held = holdings.held(good, day, i);
+      int emptied = holdings.emptied(good, day, i);
+      // Nearly everything is with somebody else.
+      if (held > 0 || emptied > 0) {
+        addShared(sum, good, day, held, emptied);
+      }
     }
     return morning(itinerary.hikers.get(i), day, sum);
   }

@@ -63,9 +63,12 @@ final class RoomFindings {
     for (int day = 1; day <= itinerary.lastDay(i); day++) {
       long taken = 0;
       for (Goods.Good good : goods.all) {
-        boolean inside = good.stow() != Stow.OUTSIDE && good.item().goesInto().isEmpty();
-        if (inside && good.thereOn(day)) {
-          taken += holdings.held(good, day, i) * good.unitMilliliters();
+        int held = holdings.held(good, day, i);
+        if (held > 0
+            && good.stow() != Stow.OUTSIDE
+            && good.item().goesInto().isEmpty()
+            && good.thereOn(day)) {
+          taken += held * good.unitMilliliters();
         }
       }
       if (taken > room) {

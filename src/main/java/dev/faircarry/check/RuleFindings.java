@@ -204,12 +204,13 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     if (parties.isEmpty()) {
       itinerary.hikers.forEach(h -> parties.add(h.party().orElse("")));
     }
+    List<Goods.Good> meeting = goods.all.stream().filter(g -> g.covers(rule.covers())).toList();
     for (String party : parties) {
       Set<Integer> days = new TreeSet<>();
       int least = Integer.MAX_VALUE;
       for (int day = 1; day <= itinerary.days; day++) {
         List<Integer> members = members(party, day);
-        int has = members.isEmpty() ? rule.atLeast() : has(rule.covers(), members, day);
+        int has = members.isEmpty() ? rule.atLeast() : has(rule.covers(), meeting, members, day);
         if (has < rule.atLeast()) {
           days.add(day);
           least = Math.min(least, has);
@@ -253,7 +254,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     return members;
   }
 
-  private int has(String need, List<Integer> members, int day) {
+  private int has(String need, List<Goods.Good> meeting, List<Integer> members, int day) {
     int has = 0;
     for (int i : members) {
       for (KitItem item : itinerary.hikers.get(i).kit()) {
@@ -261,15 +262,15 @@ final class RuleFindings implements Rule.Cases<Boolean> {
       }
     }
     Set<String> counted = new LinkedHashSet<>();
-    for (Goods.Good good : goods.all) {
-      if (!good.covers(need) || !good.thereOn(day)) {
+    for (Goods.Good good : meeting) {
+      if (!good.thereOn(day)) {
         continue;
       }
       if (good.partsOfItem() == 0) {
         has += inside(good, members, day);
       } else if (counted.add(good.item().id())) {
         boolean complete =
-            goods.named(List.of(PieceRef.item(good.item().id()))).stream()
+            goods.ofItem(good.item().id()).stream()
                 .allMatch(part -> inside(part, members, day) > 0);
         has += complete ? 1 : 0;
       }
