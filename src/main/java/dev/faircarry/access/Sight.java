@@ -11,7 +11,8 @@ import java.util.stream.Collectors;
 /**
  * Whose body mass the bearer of a link may not learn.
  *
- * <p>A leader sees every body mass except those kept private; a hiker sees the own one; a viewer
+ * <p>A leader sees every body mass except those kept private; a hiker sees the own one, but while
+ * it is kept private only by a link of their own making: the leader has seen the others. A viewer
  * sees none. A target load that stands instead of a body mass is open to all.
  *
  * @param hidden ids of hikers whose body mass, and everything that follows from it by arithmetic,
@@ -30,16 +31,16 @@ public record Sight(Set<String> hidden) {
    *
    * @param keptPrivate ids of hikers who keep their body mass even from the leader
    */
-  public static Sight of(Role role, Optional<String> hiker, Trip trip, Set<String> keptPrivate) {
+  public static Sight of(Link link, Trip trip, Set<String> keptPrivate) {
     return new Sight(
         trip.hikers().stream()
             .filter(h -> h.bodyMass().isPresent())
             .map(Hiker::id)
             .filter(
                 id ->
-                    switch (role) {
+                    switch (link.role()) {
                       case LEADER -> keptPrivate.contains(id);
-                      case HIKER -> hiker.filter(id::equals).isEmpty();
+                      case HIKER -> !link.isOf(id) || (keptPrivate.contains(id) && !link.own());
                       case VIEWER -> true;
                     })
             .collect(Collectors.toUnmodifiableSet()));

@@ -59,10 +59,20 @@ public final class KeptTrips {
 
   /** Makes a link. */
   public Issued issue(String trip, Role role, Optional<String> hiker, Optional<Duration> lasts) {
+    return issue(trip, role, hiker, false, lasts);
+  }
+
+  /** Makes a link for the hiker who asks, which the leader has not seen. */
+  public Issued issueOwn(Visit visit, Optional<Duration> lasts) {
+    return issue(visit.stored().id(), Role.HIKER, visit.link().hiker(), true, lasts);
+  }
+
+  private Issued issue(
+      String trip, Role role, Optional<String> hiker, boolean own, Optional<Duration> lasts) {
     Token token = Token.fresh(random);
     Instant now = now();
-    Link link =
-        new Link(token.linkId(), trip, role, hiker, now, lasts.map(now::plus), Optional.empty());
+    Optional<Instant> expires = lasts.map(now::plus);
+    Link link = new Link(token.linkId(), trip, role, hiker, own, now, expires, Optional.empty());
     store.links().add(link, token.hash());
     return new Issued(link, token);
   }
@@ -88,7 +98,7 @@ public final class KeptTrips {
     if (gone || stranger) {
       return Optional.empty();
     }
-    Sight sight = Sight.of(link.role(), link.hiker(), trip, found.state().keptPrivate());
+    Sight sight = Sight.of(link, trip, found.state().keptPrivate());
     return Optional.of(new Visit(link, found, sight));
   }
 
@@ -100,7 +110,7 @@ public final class KeptTrips {
   public static Sight sightOf(Visit visit, StoredTrip then) {
     Set<String> keptPrivate = new HashSet<>(visit.stored().state().keptPrivate());
     keptPrivate.addAll(then.state().keptPrivate());
-    return Sight.of(visit.role(), visit.link().hiker(), then.state().trip(), keptPrivate);
+    return Sight.of(visit.link(), then.state().trip(), keptPrivate);
   }
 
   /**
@@ -121,8 +131,26 @@ public final class KeptTrips {
     return keep(visit, expected, new TripState(old.trip(), old.keptPrivate(), split), what);
   }
 
-  /** Keeps a hiker's body mass private even from the leader, or no longer. */
+  /**
+   * Keeps a hiker's body mass private even from the leader, or no longer. Other links of the
+   * hiker's own making end: somebody else may have made them with a link the leader gave.
+   */
   public ChangeResult keepPrivate(Visit visit, int expected, String hiker, boolean on) {
+    return store.atomically(
+        together -> {
+          ChangeResult result = in(together).markPrivate(visit, expected, hiker, on);
+          if (result instanceof ChangeResult.Kept) {
+            for (Link link : together.links().of(visit.stored().id())) {
+              if (link.own() && link.isOf(hiker) && !link.id().equals(visit.link().id())) {
+                together.links().revoke(link.trip(), link.id(), now());
+              }
+            }
+          }
+          return result;
+        });
+  }
+
+  private ChangeResult markPrivate(Visit visit, int expected, String hiker, boolean on) {
     TripState old = visit.stored().state();
     Set<String> keptPrivate = new HashSet<>(old.keptPrivate());
     if (on) {
@@ -136,7 +164,8 @@ public final class KeptTrips {
 
   /**
    * Brings an earlier revision back as a new one. What is private now stays so, whatever it was
-   * then. A split agreed on since is no longer agreed on.
+   * then. A split agreed on since is no longer agreed on. The document counts as a new one even if
+   * it is the same: otherwise what is stale would tell whether two hidden body masses are equal.
    */
   public ChangeResult undo(Visit visit, int expected, StoredTrip then) {
     Set<String> keptPrivate = new HashSet<>(visit.stored().state().keptPrivate());
@@ -145,11 +174,11 @@ public final class KeptTrips {
         then.state()
             .agreedSplit()
             .filter(id -> store.trips().split(visit.stored().id(), id).isPresent());
-    return keep(
-        visit,
-        expected,
-        new TripState(then.state().trip(), keptPrivate, agreed),
-        "back to revision " + then.line().number());
+    TripState next = new TripState(then.state().trip(), keptPrivate, agreed);
+    String what = "back to revision " + then.line().number();
+    return store
+        .trips()
+        .change(visit.stored().id(), new Change(expected, next, visit.author(), now(), what));
   }
 
   private ChangeResult keep(Visit visit, int expected, TripState next, String what) {

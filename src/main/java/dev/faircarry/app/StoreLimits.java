@@ -19,6 +19,9 @@ public final class StoreLimits {
 
   public static final int LINKS_PER_TRIP = 500;
 
+  /** Links that a hiker may make for themselves, ended ones included. */
+  public static final int OWN_LINKS = 20;
+
   /** Entries of one page of a list, unless fewer are asked for. */
   public static final int PAGE = 100;
 

@@ -8,7 +8,10 @@ import dev.faircarry.json.KeptReader;
 import dev.faircarry.json.KeptWriter;
 import io.javalin.http.Context;
 
-/** The links of a trip; only its leader sees, makes and revokes them. */
+/**
+ * The links of a trip; its leader sees, makes and revokes them. A hiker can make links of their
+ * own, which the leader has not seen.
+ */
 final class LinkRoutes implements Routes.Resource {
   private static final String LINKS = "/v1/trips/{trip}/links";
 
@@ -35,7 +38,7 @@ final class LinkRoutes implements Routes.Resource {
   private void issue(Context ctx) {
     Accepting.json(ctx);
     Parameters.known(ctx);
-    Visit visit = Visits.leader(ctx, trips);
+    Visit visit = Visits.enter(ctx, trips);
     byte[] body = Bodies.json(ctx);
     KeptReader.WantedLink wanted = Problems.valueOf(KeptReader.link(body));
     boolean stranger =
@@ -44,6 +47,9 @@ final class LinkRoutes implements Routes.Resource {
                 .noneMatch(h -> wanted.hiker().filter(h.id()::equals).isPresent());
     if (stranger) {
       throw new ProblemException(ProblemCode.INVALID_DOCUMENT, "No hiker of the trip has this id.");
+    }
+    if (!visit.leads()) {
+      requireOwn(visit, wanted);
     }
     OnceOnly.Answer answer =
         once.run(ctx, "link " + visit.link().id(), body, in -> issued(in, visit, wanted));
@@ -61,12 +67,37 @@ final class LinkRoutes implements Routes.Resource {
           ProblemCode.LIMIT_REACHED,
           "A trip has at most " + StoreLimits.LINKS_PER_TRIP + " links.");
     }
-    KeptTrips.Issued made = in.issue(trip, wanted.role(), wanted.hiker(), wanted.lasts());
+    KeptTrips.Issued made =
+        visit.leads()
+            ? in.issue(trip, wanted.role(), wanted.hiker(), wanted.lasts())
+            : in.issueOwn(visit, wanted.lasts());
     return new OnceOnly.Answer(
         201,
         "/v1/trips/" + trip + "/links/" + made.link().id(),
         new byte[0],
         KeptWriter.issued(made.link(), made.token()));
+  }
+
+  /** Ends the request unless a hiker asks for a link of their own and may have one. */
+  private void requireOwn(Visit visit, KeptReader.WantedLink wanted) {
+    if (wanted.hiker().filter(visit.link()::isOf).isEmpty()) {
+      throw new ProblemException(
+          ProblemCode.FORBIDDEN, "A leader's link makes links; a hiker's makes the hiker's own.");
+    }
+    String hiker = wanted.hiker().orElseThrow();
+    if (visit.stored().state().keptPrivate().contains(hiker) && !visit.link().own()) {
+      throw new ProblemException(
+          ProblemCode.LINK_NOT_OWN, "While a body mass is private, links come from own links.");
+    }
+    long own =
+        trips.store().links().of(visit.stored().id()).stream()
+            .filter(link -> link.own() && link.isOf(hiker))
+            .count();
+    if (own >= StoreLimits.OWN_LINKS) {
+      throw new ProblemException(
+          ProblemCode.LIMIT_REACHED,
+          "A hiker makes at most " + StoreLimits.OWN_LINKS + " links of their own.");
+    }
   }
 
   private void revoke(Context ctx) {

@@ -21,6 +21,10 @@ enum ProblemCode {
       403,
       "The document states a body mass you do not see",
       "Leave the body mass out; the service keeps the one that stands."),
+  LINK_NOT_OWN(
+      403,
+      "The leader has seen this link",
+      "Make a link of your own first, and use that: POST to the links of the trip."),
   LIMIT_REACHED(403, "There are as many as there may be", "The detail names the limit."),
   LAST_HIKER(409, "Nobody would be left", "Erase the trip instead."),
   STALE(412, "The trip has changed meanwhile", "Read it again and repeat the change on that."),

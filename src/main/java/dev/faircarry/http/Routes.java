@@ -5,6 +5,7 @@ import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -40,6 +41,18 @@ final class Routes {
 
   Routes delete(String path, Handler handler) {
     return on(HandlerType.DELETE, path, handler);
+  }
+
+  /** Every path, and the methods it was given. */
+  Map<String, Set<String>> addresses() {
+    Map<String, Set<String>> addresses = new LinkedHashMap<>();
+    paths.forEach(
+        (path, methods) -> {
+          Set<String> names = new TreeSet<>();
+          methods.keySet().forEach(method -> names.add(method.name()));
+          addresses.put(path, names);
+        });
+    return addresses;
   }
 
   private Routes on(HandlerType method, String path, Handler handler) {

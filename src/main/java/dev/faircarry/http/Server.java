@@ -8,13 +8,16 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The HTTP service, from start to stop. */
 public final class Server implements AutoCloseable {
   private final Javalin javalin;
+  private final Routes routes = new Routes();
   private final SolvePool pool;
   private final Optional<KeptRoutes> kept;
   private volatile boolean ready;
@@ -40,6 +43,11 @@ public final class Server implements AutoCloseable {
   /** The port that is listened on. */
   public int port() {
     return javalin.port();
+  }
+
+  /** Every path of the service, and the methods it answers beside HEAD and OPTIONS. */
+  Map<String, Set<String>> addresses() {
+    return routes.addresses();
   }
 
   /** Takes nothing new, lets what runs end within {@code ServiceLimits.STOP_SECONDS}. */
@@ -90,7 +98,6 @@ public final class Server implements AutoCloseable {
     SecurityHeaders.install(config.routes);
     Problems.install(config.routes);
     kept.ifPresent(k -> k.install(config.routes));
-    Routes routes = new Routes();
     resources(parts).forEach(resource -> resource.register(routes));
     routes.install(config.routes);
   }

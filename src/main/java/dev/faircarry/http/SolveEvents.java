@@ -1,9 +1,9 @@
 package dev.faircarry.http;
 
+import dev.faircarry.access.Sight;
 import dev.faircarry.app.Job;
 import dev.faircarry.app.KeptTrips;
 import dev.faircarry.app.ServiceLimits;
-import dev.faircarry.app.Visit;
 import dev.faircarry.json.KeptWriter;
 import io.javalin.http.Context;
 import io.javalin.http.sse.SseClient;
@@ -40,7 +40,7 @@ final class SolveEvents implements AutoCloseable {
         looking.scheduleWithFixedDelay(this::look, LOOK_MILLIS, LOOK_MILLIS, TimeUnit.MILLISECONDS);
   }
 
-  void follow(Context ctx, Visit visit, Job job) {
+  void follow(Context ctx, Job job, Sight sight) {
     if (followers.size() >= FOLLOWERS) {
       throw new ProblemException(ProblemCode.BUSY, "Too many follow already.")
           .with("Retry-After", String.valueOf(ServiceLimits.RETRY_AFTER_SECONDS));
@@ -50,7 +50,7 @@ final class SolveEvents implements AutoCloseable {
             LIFE_MILLIS,
             client -> {
               client.keepAlive();
-              Follower follower = new Follower(client, visit, job.id());
+              Follower follower = new Follower(client, job, sight);
               client.onClose(() -> followers.remove(follower));
               followers.add(follower);
               follower.tell(Optional.of(job));
@@ -65,7 +65,7 @@ final class SolveEvents implements AutoCloseable {
   /** Whether the follower is still there after being told. */
   private boolean told(Follower follower) {
     try {
-      follower.tell(trips.store().jobs().find(follower.visit.stored().id(), follower.job));
+      follower.tell(trips.store().jobs().find(follower.job.trip(), follower.job.id()));
     } catch (RuntimeException e) {
       // The store is away, or the follower is: the next look finds out.
       return !follower.client.terminated();
@@ -81,14 +81,14 @@ final class SolveEvents implements AutoCloseable {
 
   private static final class Follower {
     private final SseClient client;
-    private final Visit visit;
-    private final String job;
+    private final Job job;
+    private final Sight sight;
     private String told = "";
 
-    Follower(SseClient client, Visit visit, String job) {
+    Follower(SseClient client, Job job, Sight sight) {
       this.client = client;
-      this.visit = visit;
       this.job = job;
+      this.sight = sight;
     }
 
     synchronized void tell(Optional<Job> found) {
@@ -96,7 +96,7 @@ final class SolveEvents implements AutoCloseable {
         client.close();
         return;
       }
-      String text = new String(KeptWriter.job(found.get(), visit.sight()), StandardCharsets.UTF_8);
+      String text = new String(KeptWriter.job(found.get(), sight), StandardCharsets.UTF_8);
       if (!text.equals(told)) {
         told = text;
         client.sendEvent(found.get().over() ? "over" : "progress", text.replace("\n", " "));

@@ -1,6 +1,7 @@
 package dev.faircarry.http;
 
 import dev.faircarry.access.Role;
+import dev.faircarry.access.Sight;
 import dev.faircarry.app.Job;
 import dev.faircarry.app.KeptTrips;
 import dev.faircarry.app.Visit;
@@ -42,10 +43,10 @@ final class SolveRoutes implements Routes.Resource {
     } else if (!job.over()) {
       ctx.header("Retry-After", "1");
     } else if (job.state() == Job.State.DONE) {
-      Answers.json(ctx, StoredSplitRoutes.noSplit(visit, job));
+      Answers.json(ctx, StoredSplitRoutes.noSplit(trips, visit, job));
       return;
     }
-    Answers.json(ctx, KeptWriter.job(job, visit.sight()));
+    Answers.json(ctx, KeptWriter.job(job, sight(visit, job)));
   }
 
   private void follow(Context ctx) {
@@ -53,7 +54,7 @@ final class SolveRoutes implements Routes.Resource {
     Parameters.known(ctx);
     Visit visit = Visits.enter(ctx, trips);
     Job job = job(ctx, visit);
-    events.follow(ctx, visit, job);
+    events.follow(ctx, job, sight(visit, job));
   }
 
   private void stop(Context ctx) {
@@ -66,7 +67,11 @@ final class SolveRoutes implements Routes.Resource {
     Job job = job(ctx, visit);
     trips.store().jobs().stop(job.trip(), job.id());
     ctx.status(202);
-    Answers.json(ctx, KeptWriter.job(job(ctx, visit), visit.sight()));
+    Answers.json(ctx, KeptWriter.job(job(ctx, visit), sight(visit, job)));
+  }
+
+  private Sight sight(Visit visit, Job job) {
+    return KeptTrips.sightOf(visit, StoredSplitRoutes.answered(trips, job.trip(), job.revision()));
   }
 
   private Job job(Context ctx, Visit visit) {

@@ -13,11 +13,11 @@ import dev.faircarry.app.StoredTrip;
 import dev.faircarry.app.Visit;
 import dev.faircarry.json.KeptReader;
 import dev.faircarry.json.KeptWriter;
-import dev.faircarry.json.ResultWriter;
 import dev.faircarry.json.SeenSplit;
 import dev.faircarry.json.SplitReader;
 import dev.faircarry.split.Outcome;
 import dev.faircarry.split.Split;
+import dev.faircarry.trip.Trip;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -152,21 +152,23 @@ final class StoredSplitRoutes implements Routes.Resource {
       ctx.header("Location", "/v1/trips/" + job.trip() + "/splits/" + job.id());
       Answers.json(ctx, seen(visit, split.get()));
     } else {
-      Answers.json(ctx, noSplit(visit, job));
+      Answers.json(ctx, noSplit(trips, visit, job));
     }
   }
 
   /** The answer about a solve that is over and found no split. */
-  static byte[] noSplit(Visit visit, Job job) {
+  static byte[] noSplit(KeptTrips trips, Visit visit, Job job) {
+    StoredTrip then = answered(trips, job.trip(), job.revision());
+    return SeenSplit.write(none(then.state().trip(), job), KeptTrips.sightOf(visit, then));
+  }
+
+  private static SplitResult none(Trip trip, Job job) {
     Outcome outcome = job.outcome().orElseThrow();
-    var trip = visit.stored().state().trip();
     if (outcome instanceof Outcome.Impossible no) {
-      return ResultWriter.write(
-          new SplitResult.Impossible(trip, no.conflict(), no.irreducible(), no.effortSteps()));
+      return new SplitResult.Impossible(trip, no.conflict(), no.irreducible(), no.effortSteps());
     }
     if (outcome instanceof Outcome.Undecided open) {
-      return ResultWriter.write(
-          new SplitResult.Undecided(trip, open.effortSteps(), open.cutByClock()));
+      return new SplitResult.Undecided(trip, open.effortSteps(), open.cutByClock());
     }
     throw new ProblemException(ProblemCode.NOT_FOUND, "The split is erased.");
   }
@@ -185,12 +187,7 @@ final class StoredSplitRoutes implements Routes.Resource {
   }
 
   private byte[] seen(Visit visit, StoredSplit split) {
-    StoredTrip answered =
-        trips
-            .store()
-            .trips()
-            .find(split.trip(), split.revision())
-            .orElseThrow(StoredSplitRoutes::nowhere);
+    StoredTrip answered = answered(trips, split.trip(), split.revision());
     JudgedSplit judged = judge.judge(answered.state().trip(), split.split());
     return SeenSplit.write(
         visit.stored(),
@@ -198,6 +195,11 @@ final class StoredSplitRoutes implements Routes.Resource {
         answered.state().trip(),
         judged.verdict(),
         KeptTrips.sightOf(visit, answered));
+  }
+
+  /** The trip as it was when a split of it was asked for. */
+  static StoredTrip answered(KeptTrips trips, String trip, int revision) {
+    return trips.store().trips().find(trip, revision).orElseThrow(StoredSplitRoutes::nowhere);
   }
 
   private void agree(Context ctx) {

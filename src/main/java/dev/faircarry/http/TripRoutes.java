@@ -168,6 +168,11 @@ final class TripRoutes implements Routes.Resource {
     }
     int expected = Tags.expected(ctx, visit);
     boolean on = Problems.valueOf(KeptReader.bodyMassPrivate(Bodies.json(ctx)));
+    boolean isPrivate = visit.stored().state().keptPrivate().contains(hiker);
+    if ((on || isPrivate) && !visit.link().own()) {
+      throw new ProblemException(
+          ProblemCode.LINK_NOT_OWN, "The leader made this link and could use it too.");
+    }
     int revision = Tags.kept(trips.keepPrivate(visit, expected, hiker, on));
     ctx.header("ETag", Tags.of(visit, revision));
     ctx.status(204);

@@ -49,6 +49,7 @@ public final class KeptWriter {
     out.put("id", link.id());
     out.put("role", word(link.role()));
     link.hiker().ifPresent(hiker -> out.put("hiker", hiker));
+    out.put("madeBy", link.own() ? "hiker" : "leader");
     out.put("created", link.created().toString());
     time(out, "expires", link.expires());
     time(out, "revoked", link.revoked());
@@ -112,7 +113,11 @@ public final class KeptWriter {
     return out;
   }
 
-  /** Where a solve stands. */
+  /**
+   * Where a solve stands.
+   *
+   * @param sight what the reader may see of the revision it answers
+   */
   public static byte[] job(Job job, Sight sight) {
     ObjectNode out = object();
     out.put("id", job.id());
@@ -126,8 +131,9 @@ public final class KeptWriter {
             progress -> {
               ObjectNode one = out.putObject("progress");
               one.put("phase", progress.phase().name().toLowerCase(Locale.ROOT));
-              one.put("effortSteps", progress.effortSteps());
               if (!sight.hidesAny()) {
+                // The search can be repeated with any body mass: its steps would be a fingerprint.
+                one.put("effortSteps", progress.effortSteps());
                 one.put("worstSteps", progress.worstSteps());
                 one.put("boundSteps", progress.boundSteps());
                 one.put("provedLevels", progress.provedLevels());

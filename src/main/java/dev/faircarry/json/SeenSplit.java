@@ -59,6 +59,9 @@ public final class SeenSplit {
           "sharedGrams",
           "withinTarget");
 
+  /** Of an answer without a split: the hard rules, of which none knows a body mass. */
+  static final Set<String> STAY_WITHOUT_SPLIT = Set.of("result", "conflict", "irreducible");
+
   private static final long NANOGRAMS_PER_MILLIGRAM = 1_000_000L;
 
   /** Stands where a split made by hand has no proof; never written. */
@@ -86,6 +89,15 @@ public final class SeenSplit {
     out.set("kept", KeptWriter.about(trip, split));
     if (sight.hidesAny()) {
       prune(out, verdict, sight);
+    }
+    return JsonBytes.of(out);
+  }
+
+  /** The answer about a search that found no split. */
+  public static byte[] write(SplitResult none, Sight sight) {
+    ObjectNode out = tree(ResultWriter.write(none));
+    if (sight.hidesAny()) {
+      keepOnly(out, STAY_WITHOUT_SPLIT);
     }
     return JsonBytes.of(out);
   }

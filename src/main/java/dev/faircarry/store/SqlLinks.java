@@ -25,13 +25,15 @@ final class SqlLinks implements LinkStore {
             handle
                 .createUpdate(
                     "INSERT INTO links"
-                        + " (id, trip, hash, role, hiker, created_at, expires_at, revoked_at)"
-                        + " VALUES (:id, :trip, :hash, :role, :hiker, :created, :expires, :revoked)")
+                        + " (id, trip, hash, role, hiker, own, created_at, expires_at, revoked_at)"
+                        + " VALUES (:id, :trip, :hash, :role, :hiker, :own, :created, :expires,"
+                        + " :revoked)")
                 .bind("id", link.id())
                 .bind("trip", link.trip())
                 .bind("hash", hash.hex())
                 .bind("role", link.role().name())
                 .bind("hiker", link.hiker())
+                .bind("own", link.own() ? 1 : 0)
                 .bind("created", link.created().toEpochMilli())
                 .bind("expires", link.expires().map(Instant::toEpochMilli))
                 .bind("revoked", link.revoked().map(Instant::toEpochMilli))
@@ -81,6 +83,7 @@ final class SqlLinks implements LinkStore {
         row.getString("trip"),
         Role.valueOf(row.getString("role")),
         Optional.ofNullable(row.getString("hiker")),
+        row.getInt("own") == 1,
         Instant.ofEpochMilli(row.getLong("created_at")),
         Rows.time(row, "expires_at"),
         Rows.time(row, "revoked_at"));

@@ -64,13 +64,35 @@ class TokenTest {
   void linkEndsWhenItExpiresOrIsRevoked() {
     Instant noon = Instant.parse("2026-06-01T12:00:00Z");
     Link open =
-        new Link("l", "t", Role.VIEWER, Optional.empty(), noon, Optional.empty(), Optional.empty());
+        new Link(
+            "l",
+            "t",
+            Role.VIEWER,
+            Optional.empty(),
+            false,
+            noon,
+            Optional.empty(),
+            Optional.empty());
     Link ending =
         new Link(
-            "l", "t", Role.VIEWER, Optional.empty(), noon, Optional.of(noon), Optional.empty());
+            "l",
+            "t",
+            Role.VIEWER,
+            Optional.empty(),
+            false,
+            noon,
+            Optional.of(noon),
+            Optional.empty());
     Link revoked =
         new Link(
-            "l", "t", Role.VIEWER, Optional.empty(), noon, Optional.empty(), Optional.of(noon));
+            "l",
+            "t",
+            Role.VIEWER,
+            Optional.empty(),
+            false,
+            noon,
+            Optional.empty(),
+            Optional.of(noon));
     assertTrue(open.holds(noon));
     assertTrue(ending.holds(noon.minusMillis(1)));
     assertFalse(ending.holds(noon));
@@ -84,11 +106,37 @@ class TokenTest {
         IllegalArgumentException.class,
         () ->
             new Link(
-                "l", "t", Role.LEADER, Optional.of("a"), noon, Optional.empty(), Optional.empty()));
+                "l",
+                "t",
+                Role.LEADER,
+                Optional.of("a"),
+                false,
+                noon,
+                Optional.empty(),
+                Optional.empty()));
     assertThrows(
         IllegalArgumentException.class,
         () ->
             new Link(
-                "l", "t", Role.HIKER, Optional.empty(), noon, Optional.empty(), Optional.empty()));
+                "l",
+                "t",
+                Role.HIKER,
+                Optional.empty(),
+                false,
+                noon,
+                Optional.empty(),
+                Optional.empty()));
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            new Link(
+                "l",
+                "t",
+                Role.VIEWER,
+                Optional.empty(),
+                true,
+                noon,
+                Optional.empty(),
+                Optional.empty()));
   }
 }

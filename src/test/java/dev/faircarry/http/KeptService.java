@@ -16,7 +16,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The service with a real SQLite file, and a client for it. */
 final class KeptService implements AutoCloseable {
@@ -95,6 +97,11 @@ final class KeptService implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw new AssertionError(e);
     }
+  }
+
+  /** Every path of the service, and the methods it answers. */
+  Map<String, Set<String>> addresses() {
+    return server.addresses();
   }
 
   Reply get(String path, String token) {

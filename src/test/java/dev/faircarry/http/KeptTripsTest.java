@@ -78,6 +78,16 @@ class KeptTripsTest {
     return link("{\"role\": \"hiker\", \"hiker\": \"" + hiker + "\"}");
   }
 
+  /** A link that a hiker makes with the one the leader gave. */
+  private String ownLink(String hiker, String token) {
+    Reply made =
+        service.send(
+            "POST", trip + "/links", token, "{\"role\": \"hiker\", \"hiker\": \"" + hiker + "\"}");
+    assertEquals(201, made.status(), made.body());
+    assertEquals("hiker", made.json().path("madeBy").asText());
+    return made.json().path("token").asText();
+  }
+
   private String tag(String token) {
     return service.get(trip, token).tag();
   }
@@ -205,7 +215,7 @@ class KeptTripsTest {
 
   @Test
   void privateBodyMassStaysThroughTheLeadersChanges() {
-    String asha = hikerLink("asha");
+    String asha = ownLink("asha", hikerLink("asha"));
     Reply on =
         service.send(
             "PUT",
@@ -254,7 +264,7 @@ class KeptTripsTest {
   /** Answers to the leader, another hiker, a viewer and the hiker, ids and times left out. */
   private List<List<String>> everythingSeen(String mass) {
     create(document(mass));
-    String asha = hikerLink("asha");
+    String asha = ownLink("asha", hikerLink("asha"));
     List<String> tokens = List.of(leader, hikerLink("tomas"), link("{\"role\": \"viewer\"}"), asha);
     service.send(
         "PUT",

@@ -260,6 +260,7 @@ abstract class StoreContract {
                 trip,
                 role,
                 hiker,
+                role == Role.HIKER,
                 NOON,
                 Optional.of(NOON.plusSeconds(60)),
                 Optional.empty()),
