@@ -1,6 +1,5 @@
 package dev.faircarry.http;
 
-import static dev.faircarry.http.RunningService.json;
 import static dev.faircarry.http.RunningService.request;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -11,7 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.check.IssueCode;
+import dev.faircarry.json.PlanAnswers;
+import dev.faircarry.solve.take.Chooser;
 import dev.faircarry.trip.Limits;
+import dev.faircarry.trip.plan.PlanLimits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,14 +55,108 @@ class ContractTest {
     assertEquals(Limits.MIN_GRAIN_THOUSANDTHS, number(schemas + "Policy/properties/grain/minimum"));
     assertEquals(Limits.MAX_GRAIN_THOUSANDTHS, number(schemas + "Policy/properties/grain/maximum"));
     assertEquals(Limits.ISSUES, number(schemas + "Problem/properties/issues/maxItems"));
-    String effort = "/paths/~1v1~1splits/post/parameters/0/schema/";
+    String effort = "/components/parameters/Effort/schema/";
     assertEquals(ServiceLimits.MIN_EFFORT_STEPS, number(effort + "minimum"));
     assertEquals(ServiceLimits.MAX_EFFORT_STEPS, number(effort + "maximum"));
     assertEquals(ServiceLimits.DEFAULT_EFFORT_STEPS, number(effort + "default"));
+    String choice = "/paths/~1v1~1choices/post/parameters/0/schema/";
+    assertEquals(PlanAnswers.CHOICE_STEPS, number(choice + "default"));
+    assertEquals(PlanAnswers.MAX_CHOICE_STEPS, number(choice + "maximum"));
+    assertEquals(Limits.CHANGES, number(schemas + "RebalanceRequest/properties/changes/maxItems"));
+    assertEquals(Limits.PIECES, number(schemas + "RebalanceRequest/properties/frozen/maxItems"));
     String text = Contract.document().toString();
     assertTrue(text.contains("2,000,000 bytes, nested " + Limits.NESTING + " deep"));
     assertEquals(2_000_000, Limits.DOCUMENT_BYTES);
     assertEquals(2_000_000, ServiceLimits.REQUEST_BYTES);
+  }
+
+  @Test
+  void limitsOfAPlanAreThoseOfTheCode() {
+    assertEquals(Limits.DAYS, plan("Plan/properties/route/maxItems"));
+    assertEquals(PlanLimits.MIN_METERS_PER_HOUR, thousandths("RouteDay/kmPerHour/minimum"));
+    assertEquals(PlanLimits.MAX_METERS_PER_HOUR, thousandths("RouteDay/kmPerHour/maximum"));
+    assertEquals(PlanLimits.MAX_KCAL_PER_PERSON_DAY, field("Food/kcalPerPersonDay/maximum"));
+    assertEquals(PlanLimits.MAX_KCAL_PER_GRAM, field("Food/kcalPerGram/maximum"));
+    assertEquals(PlanLimits.MEALS, field("Food/meals/maxItems"));
+    String meal = "Food/properties/meals/items/properties/";
+    assertEquals(PlanLimits.UNITS_PER_PERSON_DAY, plan(meal + "perPersonDay/maximum"));
+    assertEquals(PlanLimits.MAX_KCAL_PER_PERSON_DAY, plan(meal + "kcal/maximum"));
+    assertEquals(PlanLimits.PROVISION_ID_LENGTH, plan("ProvisionId/maxLength"));
+    assertEquals(PlanLimits.CONTAINERS, field("Fuel/containers/maxItems"));
+    assertEquals(
+        PlanLimits.MAX_MEGAJOULES_PER_KILOGRAM, field("Fuel/megajoulesPerKilogram/maximum"));
+    assertEquals(
+        PlanLimits.MIN_EFFICIENCY_MILLIONTHS, 1000 * thousandths("Fuel/efficiency/minimum"));
+    assertEquals(
+        PlanLimits.MAX_EFFICIENCY_MILLIONTHS, 1000 * thousandths("Fuel/efficiency/maximum"));
+    assertEquals(PlanLimits.MAX_SPARE_MILLIONTHS, 1000 * thousandths("Fuel/spare/maximum"));
+    String simmer = "Fuel/properties/simmer/properties/";
+    assertEquals(PlanLimits.MINUTES_PER_DAY, plan(simmer + "minutesPerDay/maximum"));
+    assertEquals(PlanLimits.MAX_SIMMER_WATTS, plan(simmer + "watts/maximum"));
+    assertEquals(PlanLimits.BOTTLES_PER_PERSON, field("Water/bottlesPerPerson/maximum"));
+    assertEquals(PlanLimits.STRETCHES, field("Water/stretches/maxItems"));
+    String stretch = "Water/properties/stretches/items/properties/";
+    assertEquals(PlanLimits.MINUTES_PER_DAY, plan(stretch + "walkingMinutes/maximum"));
+    assertEquals(Limits.HIKERS, field("Goals/hikers/maxItems"));
+    assertEquals(PlanLimits.NEEDS, field("Taking/needs/maxItems"));
+    assertEquals(PlanLimits.OFFERS, field("Taking/offers/maxItems"));
+    assertEquals(PlanLimits.OFFERS, field("Taking/keep/maxItems"));
+    assertEquals(PlanLimits.NEED_COUNT, field("Need/atLeast/oneOf/0/maximum"));
+    assertEquals(PlanLimits.NEED_COUNT, field("Need/perParty/maximum"));
+    assertEquals(PlanLimits.AVAILABLE, field("Offer/available/maximum"));
+    assertEquals(PlanLimits.NAMES_PER_OFFER, plan("Amounts/maxItems"));
+    assertEquals(PlanLimits.NAMES_PER_OFFER, field("Offer/makesUnnecessary/maxItems"));
+    assertEquals(PlanLimits.NEED_COUNT, plan("Amounts/items/properties/amount/oneOf/0/maximum"));
+    assertEquals(Chooser.MAX_POINTS, plan("Choice/oneOf/0/properties/frontier/maxItems"));
+    // Limits of what is written with a unit stand in words.
+    assertEquals(200_000_000L, PlanLimits.DAY_DISTANCE_MILLIMETERS);
+    assertTrue(words("RouteDay/distance").contains("1 m to 200 km"));
+    assertEquals(20_000_000L, PlanLimits.DAY_CLIMB_MILLIMETERS);
+    assertTrue(words("RouteDay/climb").contains("At most 20 km"));
+    assertEquals(-500_000L, PlanLimits.MIN_HEIGHT_MILLIMETERS);
+    assertEquals(9_000_000L, PlanLimits.MAX_HEIGHT_MILLIMETERS);
+    assertTrue(
+        Contract.document()
+            .at("/components/schemas/Height/description")
+            .asText()
+            .contains("-500 m to 9000 m"));
+    assertEquals(20_000L, PlanLimits.WATER_PER_PERSON_MILLILITERS);
+    for (String field :
+        List.of("Fuel/boiledPerPersonDay", "Water/perHour", "Water/campPerPerson")) {
+      assertTrue(words(field).contains("At most 20 L"), field);
+    }
+    assertEquals(100L, PlanLimits.MIN_BOTTLE_MILLILITERS);
+    assertTrue(words("Water/bottleCapacity").contains("100 mL to 20 L"));
+    assertEquals(60_000L, PlanLimits.MAX_WATER_MILLICELSIUS);
+    assertTrue(words("Fuel/startTemperature").contains("0 °C to 60 °C"));
+    assertEquals(-60_000L, PlanLimits.MIN_AIR_MILLICELSIUS);
+    assertEquals(60_000L, PlanLimits.MAX_AIR_MILLICELSIUS);
+    assertTrue(words("Water/temperature").contains("-60 °C to 60 °C"));
+    assertEquals(20_000_000L, PlanLimits.OFFERS_PRICE_HUNDREDTHS);
+    assertTrue(
+        Contract.document()
+            .at("/components/schemas/Offer/description")
+            .asText()
+            .contains("at most 200000.00"));
+  }
+
+  private static long plan(String pointer) {
+    return number("/components/schemas/" + pointer);
+  }
+
+  /** A number at a field, named as schema/field/keyword. */
+  private static long field(String path) {
+    return plan(path.replaceFirst("/", "/properties/"));
+  }
+
+  private static long thousandths(String path) {
+    String pointer = "/components/schemas/" + path.replaceFirst("/", "/properties/");
+    return Contract.document().at(pointer).decimalValue().movePointRight(3).longValueExact();
+  }
+
+  private static String words(String path) {
+    String pointer = "/components/schemas/" + path.replaceFirst("/", "/properties/");
+    return Contract.document().at(pointer + "/description").asText();
   }
 
   /** Each example of a body is valid under the schema it stands beside. */
@@ -100,27 +196,6 @@ class ContractTest {
             ? Contract.document().at(example.get("$ref").asText().substring(1))
             : example;
     return resolved.get("value");
-  }
-
-  /** What stands as an example of a request is one: the service takes it. */
-  @Test
-  void exampleRequestsWork() {
-    JsonNode trip = Contract.document().at("/components/examples/LakeTrip/value");
-    json(trip.toString())
-        .post("/v1/splits")
-        .then()
-        .statusCode(200)
-        .body("result", equalTo("split"));
-    JsonNode check =
-        Contract.document()
-            .at(
-                "/paths/~1v1~1checks/post/requestBody/content/application~1json/examples/byHand/value");
-    json(check.toString())
-        .post("/v1/checks")
-        .then()
-        .statusCode(200)
-        .body("keepsRules", equalTo(true))
-        .body("worst.targetRatio", equalTo(0.05f));
   }
 
   /** The schema of a trip takes every demo trip, and refuses one with a field it does not know. */
