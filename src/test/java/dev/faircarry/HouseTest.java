@@ -106,7 +106,9 @@ class HouseTest {
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
     table.put("http", Set.of("app", "access", "json", "csv", "check", "split", "trip"));
     table.put("store", Set.of("app", "json", "trip", "split", "access"));
-    table.put("cli", Set.of("app", "json", "csv", "kit", "provision", "effort", "choose", "check"));
+    table.put(
+        "cli",
+        Set.of("app", "json", "csv", "weigh", "kit", "provision", "effort", "choose", "check"));
     return table;
   }
 

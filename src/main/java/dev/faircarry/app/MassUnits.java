@@ -10,10 +10,20 @@ public enum MassUnits {
     public String text(long milligrams) {
       return MassText.kilograms(milligrams);
     }
+
+    @Override
+    public String small(long milligrams) {
+      return MassText.grams(milligrams);
+    }
   },
   US {
     @Override
     public String text(long milligrams) {
+      return MassText.poundsAndOunces(milligrams);
+    }
+
+    @Override
+    public String small(long milligrams) {
       return MassText.poundsAndOunces(milligrams);
     }
   };
@@ -22,6 +32,9 @@ public enum MassUnits {
 
   /** A mass, rounded for reading. */
   public abstract String text(long milligrams);
+
+  /** A mass as finely as a scale shows it. */
+  public abstract String small(long milligrams);
 
   /** A mass in nanograms, rounded for reading. */
   public String textOfNanograms(long nanograms) {

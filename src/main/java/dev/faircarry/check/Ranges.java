@@ -131,30 +131,27 @@ final class Ranges {
   }
 
   private boolean text(Pointer at, String text, int most) {
-    if (text.isBlank()) {
-      issues.add(IssueCode.EMPTY_TEXT, at, text, "The text is empty.");
-    } else if (text.codePointCount(0, text.length()) > most) {
-      issues.add(
-          IssueCode.TEXT_TOO_LONG,
-          at,
-          text,
-          "The text is longer than " + most + " characters.",
-          "Shorten it to at most " + most + " characters.");
-    } else if (text.codePoints().anyMatch(Ranges::unprintable)) {
-      issues.add(
-          IssueCode.BAD_TEXT, at, text, "The text holds control characters or half characters.");
-    } else {
+    Optional<IssueCode> fault = PlainText.fault(text, most);
+    if (fault.isEmpty()) {
       return true;
     }
+    switch (fault.get()) {
+      case EMPTY_TEXT -> issues.add(IssueCode.EMPTY_TEXT, at, text, "The text is empty.");
+      case TEXT_TOO_LONG ->
+          issues.add(
+              IssueCode.TEXT_TOO_LONG,
+              at,
+              text,
+              "The text is longer than " + most + " characters.",
+              "Shorten it to at most " + most + " characters.");
+      default ->
+          issues.add(
+              IssueCode.BAD_TEXT,
+              at,
+              text,
+              "The text holds control characters or half characters.");
+    }
     return false;
-  }
-
-  private static boolean unprintable(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || type == Character.SURROGATE
-        || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR;
   }
 
   /** Lists of needs that an item covers. */

@@ -2,9 +2,9 @@ package dev.faircarry.cli;
 
 /** What the program says to the shell. */
 public enum ExitCode {
-  /** The split is proved and within all caps; or: the checked split is fine. */
+  /** The split is proved and within all caps; or: what was checked or weighed is fine. */
   FINE(0),
-  /** There is a split, but it passes a cap, breaks a rule, or is not proved the fairest. */
+  /** A split passes a cap, breaks a rule, or is not proved; or: a reading differs. */
   OVER_CAP_OR_UNPROVED(1),
   /** The rules cannot all hold. */
   IMPOSSIBLE(2),

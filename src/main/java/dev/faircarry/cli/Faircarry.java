@@ -30,6 +30,7 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
             .addSubcommand(new CheckCommand(parts.judgeSplit(), console))
             .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
+            .addSubcommand(new WeighInCommand(console))
             .addSubcommand(new ProvisionCommand(parts.planAnswers(), console))
             .addSubcommand(new KitCommand(parts.planAnswers(), console))
             .addSubcommand(new EffortCommand(parts.planAnswers(), console))

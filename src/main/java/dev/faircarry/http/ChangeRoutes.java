@@ -6,6 +6,8 @@ import dev.faircarry.app.SolvePool;
 import dev.faircarry.json.DepartureExchange;
 import dev.faircarry.json.RebalanceExchange;
 import dev.faircarry.json.RebalanceWriter;
+import dev.faircarry.json.WeighInExchange;
+import dev.faircarry.json.WeighInWriter;
 import io.javalin.http.Context;
 
 /** Changes of plans, answered at once and not kept. */
@@ -24,7 +26,8 @@ final class ChangeRoutes implements Routes.Resource {
         .post("/v1/rebalances", this::rebalance)
         .post("/v1/drop-outs", this::dropOuts)
         .post("/v1/departure-checks", this::departure)
-        .post("/v1/takers", this::takers);
+        .post("/v1/takers", this::takers)
+        .post("/v1/weigh-ins", ChangeRoutes::weighIn);
   }
 
   private void rebalance(Context ctx) {
@@ -50,6 +53,13 @@ final class ChangeRoutes implements Routes.Resource {
     Accepting.json(ctx);
     Parameters.known(ctx);
     Answers.json(ctx, Problems.valueOf(DepartureExchange.takers(Bodies.json(ctx))));
+  }
+
+  private static void weighIn(Context ctx) {
+    Accepting.json(ctx);
+    Parameters.known(ctx);
+    Answers.json(
+        ctx, WeighInWriter.write(Problems.valueOf(WeighInExchange.weighIn(Bodies.json(ctx)))));
   }
 
   private void dropOuts(Context ctx) {

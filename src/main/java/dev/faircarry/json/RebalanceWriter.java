@@ -74,6 +74,11 @@ public final class RebalanceWriter {
     if (whole) {
       out.set("trip", TripWriter.tree(trip));
     }
+    notes(out, notes);
+  }
+
+  /** What changes brought with them. */
+  static void notes(ObjectNode out, List<ChangeNote> notes) {
     ArrayNode list = out.putArray("notes");
     for (ChangeNote note : notes) {
       ObjectNode one = list.addObject();

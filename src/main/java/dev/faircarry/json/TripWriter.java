@@ -93,7 +93,7 @@ public final class TripWriter {
     return out;
   }
 
-  private static ObjectNode kitItem(KitItem item) {
+  static ObjectNode kitItem(KitItem item) {
     ObjectNode out = named(item.id(), item.name());
     out.put("mass", item.mass().entered());
     massFrom(out, item.massFrom());

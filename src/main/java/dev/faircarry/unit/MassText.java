@@ -16,6 +16,12 @@ public final class MassText {
     return (grams.scale() < 0 ? grams.setScale(0) : grams).toPlainString();
   }
 
+  /** Whole grams, rounded half away from nothing: {@code 1043 g}. */
+  public static String grams(long milligrams) {
+    return BigDecimal.valueOf(milligrams, 3).setScale(0, RoundingMode.HALF_UP).toPlainString()
+        + " g";
+  }
+
   /** Kilograms with two decimals, rounded half up: {@code 12.35 kg}. */
   public static String kilograms(long milligrams) {
     return BigDecimal.valueOf(milligrams, 6).setScale(2, RoundingMode.HALF_UP).toPlainString()

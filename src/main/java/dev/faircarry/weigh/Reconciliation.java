@@ -1,13 +1,9 @@
 package dev.faircarry.weigh;
 
-import dev.faircarry.split.Carry;
 import dev.faircarry.split.Split;
-import dev.faircarry.trip.Form;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.MassFrom;
-import dev.faircarry.trip.PieceRef;
-import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Stow;
 import dev.faircarry.trip.Trip;
 import dev.faircarry.trip.change.Change;
@@ -25,22 +21,18 @@ import java.util.Optional;
  * their readings are used for the packs they are in.
  */
 public final class Reconciliation {
-  /** Id and name of the line of a kit that stands for what nothing explains. */
+  /** Id of the line of a kit that stands for what nothing explains. */
   public static final String REST = "scale-rest";
 
   /** A label that would have to be off by more explains nothing (common practice). */
   public static final int MOST_OFF_THOUSANDTHS = 350;
 
-  private record Stated(String thing, long milligrams, MassFrom from) {}
-
-  private final Trip trip;
-  private final Split split;
+  private final Stated stated;
   private final Tolerance tolerance;
   private final Map<Weighed, Long> read = new LinkedHashMap<>();
 
-  private Reconciliation(Trip trip, Split split, Tolerance tolerance) {
-    this.trip = trip;
-    this.split = split;
+  private Reconciliation(Stated stated, Tolerance tolerance) {
+    this.stated = stated;
     this.tolerance = tolerance;
   }
 
@@ -48,12 +40,13 @@ public final class Reconciliation {
    * One answer for each subject, single things first.
    *
    * @param trip a trip without issues that has all subjects
+   * @param split any split; what the trip does not have is passed over
    */
   public static List<Reconciled> of(
       Trip trip, Split split, List<ScaleReading> readings, Tolerance tolerance) {
     Map<Weighed, List<ScaleReading>> bySubject = new LinkedHashMap<>();
     readings.forEach(r -> bySubject.computeIfAbsent(r.weighed(), w -> new ArrayList<>()).add(r));
-    Reconciliation all = new Reconciliation(trip, split, tolerance);
+    Reconciliation all = new Reconciliation(new Stated(trip, split), tolerance);
     List<Reconciled> single = new ArrayList<>();
     List<Reconciled> packs = new ArrayList<>();
     bySubject.forEach(
@@ -72,6 +65,12 @@ public final class Reconciliation {
     return single;
   }
 
+  /** Where somebody looked again, only what was read then; all of them, or none, are confirmed. */
+  private static List<ScaleReading> counting(List<ScaleReading> readings) {
+    List<ScaleReading> looked = readings.stream().filter(ScaleReading::confirmed).toList();
+    return looked.isEmpty() ? readings : looked;
+  }
+
   /** The middle reading; of an even number the mean of the middle two, rounded down. */
   private static long middle(List<ScaleReading> readings) {
     List<Long> sorted = readings.stream().map(r -> r.mass().milligrams()).sorted().toList();
@@ -79,7 +78,7 @@ public final class Reconciliation {
     return (sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2;
   }
 
-  private Optional<String> scattered(List<ScaleReading> readings, long tolerated) {
+  private static Optional<String> scattered(List<ScaleReading> readings, long tolerated) {
     long high = readings.stream().mapToLong(r -> r.mass().milligrams()).max().orElse(0);
     long low = readings.stream().mapToLong(r -> r.mass().milligrams()).min().orElse(0);
     return high - low > tolerated
@@ -87,37 +86,35 @@ public final class Reconciliation {
         : Optional.empty();
   }
 
-  private static boolean confirmed(List<ScaleReading> readings) {
-    return readings.stream().allMatch(ScaleReading::confirmed);
-  }
-
   private Reconciled single(Weighed weighed, List<ScaleReading> readings) {
-    Stated stated = stated(weighed);
-    long mass = middle(readings);
-    long tolerated = tolerance.of(stated.milligrams());
+    List<ScaleReading> counting = counting(readings);
+    long expected = stated.of(weighed).milligrams();
+    long mass = middle(counting);
+    long tolerated = tolerance.of(expected);
     Optional<String> question =
-        scattered(readings, tolerated).or(() -> Slips.units(stated.milligrams(), mass));
-    boolean asked = question.isPresent() && !confirmed(readings);
-    if (!asked) {
+        counting.get(0).confirmed()
+            ? Optional.empty()
+            : scattered(counting, tolerated).or(() -> Slips.units(expected, mass));
+    if (question.isEmpty()) {
       read.put(weighed, mass);
     }
     Reconciled.Result result =
-        asked
+        question.isPresent()
             ? Reconciled.Result.QUESTIONED
-            : Math.abs(mass - stated.milligrams()) <= tolerated
+            : Math.abs(mass - expected) <= tolerated
                 ? Reconciled.Result.AGREES
                 : Reconciled.Result.REPLACES;
     return new Reconciled(
         weighed,
         readings,
-        stated.milligrams(),
+        expected,
         mass,
-        mass - stated.milligrams(),
+        mass - expected,
         tolerated,
         result,
         List.of(),
-        asked ? question : Optional.empty(),
-        asked ? List.of() : List.of(change(weighed, entered(readings, mass))));
+        question,
+        question.isPresent() ? List.of() : List.of(change(weighed, entered(counting, mass))));
   }
 
   /** As entered where one reading says just that. */
@@ -140,68 +137,73 @@ public final class Reconciliation {
   }
 
   private Reconciled pack(Weighed.WholePack pack, List<ScaleReading> readings) {
-    List<Stated> things = things(pack.hiker());
-    long expected = sum(things);
-    long mass = middle(readings);
+    List<ScaleReading> counting = counting(readings);
+    List<Stated.Thing> things = stated.inPack(pack.hiker(), read);
+    long expected = Stated.sum(things);
+    long mass = middle(counting);
     long difference = mass - expected;
     long tolerated = tolerance.of(expected);
     boolean agrees = Math.abs(difference) <= tolerated;
-    Optional<String> question =
-        scattered(readings, tolerated)
-            .or(() -> agrees ? Optional.empty() : slip(pack.hiker(), expected, mass));
     List<Reconciled.Suspect> suspects = agrees ? List.of() : suspects(things, difference);
-    List<Change> changes = List.of();
-    Reconciled.Result result;
-    if (question.isPresent() && !confirmed(readings)) {
-      result = Reconciled.Result.QUESTIONED;
-    } else {
-      question = Optional.empty();
-      result =
-          agrees
-              ? Reconciled.Result.AGREES
-              : suspects.isEmpty()
-                  ? Reconciled.Result.UNEXPLAINED
-                  : Reconciled.Result.LABELS_COULD_EXPLAIN;
-      if (!agrees && difference > 0) {
-        changes = rest(pack.hiker(), difference);
-      } else if (!agrees) {
-        // A kit has no line of less than nothing, so this cannot be accepted as it stands.
-        question = Optional.of("The pack is lighter than what is in it: is something left behind?");
-      }
+    Optional<String> question =
+        counting.get(0).confirmed()
+            ? Optional.empty()
+            : scattered(counting, tolerated)
+                .or(() -> agrees ? Optional.empty() : slip(pack.hiker(), expected, mass));
+    Reconciled.Result result =
+        question.isPresent()
+            ? Reconciled.Result.QUESTIONED
+            : agrees
+                ? Reconciled.Result.AGREES
+                : suspects.isEmpty()
+                    ? Reconciled.Result.UNEXPLAINED
+                    : Reconciled.Result.LABELS_COULD_EXPLAIN;
+    List<Change> changes =
+        question.isPresent() || agrees ? List.of() : rest(pack.hiker(), difference);
+    if (question.isEmpty() && !agrees && changes.isEmpty()) {
+      // A kit has no line of less than nothing, so this cannot be accepted as it stands.
+      question = Optional.of("The pack is lighter than what is in it: is something left behind?");
     }
     return new Reconciled(
         pack, readings, expected, mass, difference, tolerated, result, suspects, question, changes);
   }
 
   private Optional<String> slip(String hiker, long expected, long mass) {
-    Optional<String> units = Slips.units(expected, mass);
-    if (units.isPresent()) {
-      return units;
-    }
+    // What fits to the gram is asked first: two like packs are about as many pounds as kilograms.
     long worn =
-        hiker(hiker).kit().stream()
+        stated.hiker(hiker).kit().stream()
             .filter(KitItem::worn)
             .mapToLong(k -> k.mass().milligrams())
             .sum();
     if (worn > 0 && Math.abs(mass - expected - worn) <= tolerance.of(expected + worn)) {
       return Optional.of("The difference is what is worn: was it on the scale?");
     }
-    for (Hiker other : trip.hikers()) {
-      long both = expected + sum(things(other.id()));
+    for (Hiker other : stated.hikers()) {
+      long both = expected + Stated.sum(stated.inPack(other.id(), read));
       if (!other.id().equals(hiker) && Math.abs(mass - both) <= tolerance.of(both)) {
         return Optional.of("Was " + other.name() + "’s pack on the scale as well?");
       }
     }
-    return Optional.empty();
+    return Slips.units(expected, mass);
   }
 
-  /** The rest as a line of its own; a line of an earlier weigh-in grows. */
+  /**
+   * The rest as a line of its own; a line of an earlier weigh-in grows, shrinks or goes. None when
+   * less than nothing would be left.
+   */
   private List<Change> rest(String hiker, long difference) {
-    for (KitItem item : hiker(hiker).kit()) {
-      if (item.id().equals(REST)) {
-        Mass sum = Mass.ofMilligrams(item.mass().milligrams() + difference);
-        return List.of(new Change.KitWeighs(hiker, REST, sum, MassFrom.SCALE));
+    for (KitItem item : stated.hiker(hiker).kit()) {
+      long sum = item.mass().milligrams() + difference;
+      if (item.id().equals(REST) && sum > 0) {
+        Mass mass = Mass.ofMilligrams(sum);
+        return List.of(new Change.KitWeighs(hiker, REST, mass, MassFrom.SCALE));
       }
+      if (item.id().equals(REST) && sum == 0) {
+        return List.of(new Change.KitGone(hiker, REST));
+      }
+    }
+    if (difference < 0) {
+      return List.of();
     }
     KitItem rest =
         new KitItem(
@@ -220,105 +222,16 @@ public final class Reconciliation {
     return List.of(new Change.KitAdded(hiker, rest));
   }
 
-  private static List<Reconciled.Suspect> suspects(List<Stated> things, long difference) {
+  private static List<Reconciled.Suspect> suspects(List<Stated.Thing> things, long difference) {
     List<Reconciled.Suspect> suspects = new ArrayList<>();
-    for (Stated thing : things) {
-      if (thing.from() != MassFrom.SCALE && thing.milligrams() > 0) {
-        long off = difference * 1000 / thing.milligrams();
-        if (Math.abs(off) <= MOST_OFF_THOUSANDTHS) {
-          suspects.add(new Reconciled.Suspect(thing.thing(), thing.milligrams(), off));
-        }
+    for (Stated.Thing thing : things) {
+      long mass = thing.milligrams();
+      boolean could = Math.abs(difference) * 1000 <= MOST_OFF_THOUSANDTHS * mass;
+      if (thing.from() != MassFrom.SCALE && mass > 0 && could) {
+        suspects.add(new Reconciled.Suspect(thing.name(), mass, difference * 1000 / mass));
       }
     }
     suspects.sort(Comparator.comparingLong(Reconciled.Suspect::statedMilligrams).reversed());
     return suspects;
-  }
-
-  private static long sum(List<Stated> things) {
-    return things.stream().mapToLong(Stated::milligrams).sum();
-  }
-
-  /** Everything in and on a pack on the first morning, with the readings of single things. */
-  private List<Stated> things(String id) {
-    Hiker hiker = hiker(id);
-    List<Stated> things = new ArrayList<>();
-    if (hiker.pack().isPresent()) {
-      things.add(weighed(new Weighed.EmptyPack(id), 1));
-    }
-    for (KitItem item : hiker.kit()) {
-      if (!item.worn()) {
-        things.add(weighed(new Weighed.OfKit(id, item.id()), 1));
-      }
-    }
-    for (Carry carry : split.carries()) {
-      if (carry.hiker().equals(id) && item(carry.piece()).thereOn(1)) {
-        things.add(weighed(new Weighed.Piece(carry.piece()), carry.units()));
-      }
-    }
-    return things;
-  }
-
-  private Stated weighed(Weighed weighed, int units) {
-    Stated stated = stated(weighed);
-    Optional<Long> scale = Optional.ofNullable(read.get(weighed));
-    return new Stated(
-        stated.thing(),
-        units * scale.orElse(stated.milligrams()),
-        scale.isPresent() ? MassFrom.SCALE : stated.from());
-  }
-
-  private Stated stated(Weighed weighed) {
-    if (weighed instanceof Weighed.EmptyPack pack) {
-      return hiker(pack.hiker())
-          .pack()
-          .map(p -> new Stated("pack", p.mass().milligrams(), p.massFrom()))
-          .orElse(new Stated("pack", 0, MassFrom.ESTIMATE));
-    }
-    if (weighed instanceof Weighed.OfKit kit) {
-      KitItem item =
-          hiker(kit.hiker()).kit().stream()
-              .filter(k -> k.id().equals(kit.item()))
-              .findFirst()
-              .orElseThrow(() -> new IllegalArgumentException("no such thing"));
-      return new Stated(item.name(), item.mass().milligrams(), item.massFrom());
-    }
-    PieceRef ref = ((Weighed.Piece) weighed).piece();
-    SharedItem item = item(ref);
-    return item.form().match(new OfPiece(item.name(), ref));
-  }
-
-  private Hiker hiker(String id) {
-    return trip.hikers().stream()
-        .filter(h -> h.id().equals(id))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no such hiker"));
-  }
-
-  private SharedItem item(PieceRef ref) {
-    return trip.shared().stream()
-        .filter(s -> s.id().equals(ref.item()))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no such item"));
-  }
-
-  private record OfPiece(String name, PieceRef ref) implements Form.Cases<Stated> {
-    @Override
-    public Stated whole(Form.Whole form) {
-      return new Stated(name, form.mass().milligrams(), form.massFrom());
-    }
-
-    @Override
-    public Stated parts(Form.Parts form) {
-      return form.parts().stream()
-          .filter(p -> ref.part().equals(Optional.of(p.id())))
-          .findFirst()
-          .map(p -> new Stated(name + ": " + p.name(), p.mass().milligrams(), p.massFrom()))
-          .orElseThrow(() -> new IllegalArgumentException("no such part"));
-    }
-
-    @Override
-    public Stated counted(Form.Counted form) {
-      return new Stated(name, form.unitMass().milligrams(), form.massFrom());
-    }
   }
 }
