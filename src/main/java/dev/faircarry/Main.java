@@ -79,7 +79,8 @@ public final class Main {
         PLAN_ANSWERS,
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
         kept,
-        build.getProperty("docs", "unknown"));
+        build.getProperty("docs", "unknown"),
+        build.getProperty("templates", "unknown"));
   }
 
   private static void serve(

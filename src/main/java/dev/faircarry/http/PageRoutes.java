@@ -5,7 +5,7 @@ import io.javalin.http.Handler;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The contract, a browsable page of it, and the page one arrives at. */
+/** The page of the service with its files, the contract, and a browsable page of it. */
 final class PageRoutes implements Routes.Resource {
   /** What the documents page needs beyond the policy of all other pages: inline styles. */
   private static final String DOCS_POLICY =
@@ -13,19 +13,31 @@ final class PageRoutes implements Routes.Resource {
           + " data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors"
           + " 'none'";
 
+  /** What the page may do: run and load what comes from here, and ask the service. */
+  private static final String PAGE_POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
+          + " connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none';"
+          + " form-action 'none'; frame-ancestors 'none'";
+
+  /** A year: the address of a file of the page changes with its contents. */
+  private static final String FOR_EVER = "public, max-age=31536000, immutable";
+
   private final String webJar;
+  private final PageFiles page;
 
   /**
    * @param docsVersion version of the bundled documents page
+   * @param page the files of the page
    */
-  PageRoutes(String docsVersion) {
+  PageRoutes(String docsVersion, PageFiles page) {
     webJar = "/META-INF/resources/webjars/swagger-ui/" + docsVersion + "/";
+    this.page = page;
   }
 
   @Override
   public void register(Routes routes) {
     routes
-        .get("/", PageRoutes::home)
+        .get("/", this::start)
         .get("/openapi.yaml", kept("application/yaml", "/openapi/openapi.yaml"))
         .get("/docs", PageRoutes::docs)
         .get("/docs/start.js", kept("text/javascript; charset=utf-8", "/pages/docs-start.js"))
@@ -34,19 +46,23 @@ final class PageRoutes implements Routes.Resource {
             kept("text/javascript; charset=utf-8", webJar + "swagger-ui-bundle.js"))
         .get("/docs/bundle.css", kept("text/css; charset=utf-8", webJar + "swagger-ui.css"))
         .get("/assets/page.css", kept("text/css; charset=utf-8", "/pages/page.css"));
+    for (String name : page.names()) {
+      byte[] bytes = page.bytes(name);
+      String kind = PageFiles.kind(name);
+      routes.get(
+          "/page/" + page.version() + "/" + name,
+          ctx -> {
+            Answers.bytes(ctx, kind, bytes);
+            ctx.header("Cache-Control", FOR_EVER);
+            ctx.header("Vary", "Accept-Encoding");
+          });
+    }
   }
 
-  private static void home(Context ctx) {
+  private void start(Context ctx) {
     Accepting.oneOf(ctx, List.of(Accepting.HTML));
-    Answers.html(
-        ctx,
-        new Page("Faircarry")
-            .element("p", "Divides shared hiking gear fairly, and shows that it is fair.")
-            .link("/docs", "How to ask it")
-            .link("/openapi.yaml", "The contract, for machines")
-            .link("/v1/issue-codes", "What can be wrong with a document")
-            .link("/problems", "Why a request can fail")
-            .html());
+    ctx.header("Content-Security-Policy", PAGE_POLICY);
+    Answers.html(ctx, page.start());
   }
 
   private static void docs(Context ctx) {

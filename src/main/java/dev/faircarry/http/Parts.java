@@ -12,6 +12,7 @@ import java.util.Optional;
  *
  * @param kept what stored trips need; without it nothing is stored
  * @param docsVersion version of the bundled documents page
+ * @param templatesVersion version of the bundled template library of the page
  */
 public record Parts(
     SplitTrip splitTrip,
@@ -20,4 +21,5 @@ public record Parts(
     PlanAnswers planAnswers,
     SolvePool pool,
     Optional<KeptParts> kept,
-    String docsVersion) {}
+    String docsVersion,
+    String templatesVersion) {}

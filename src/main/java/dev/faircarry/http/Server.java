@@ -72,7 +72,7 @@ public final class Server implements AutoCloseable {
     kept.ifPresent(all::add);
     all.add(new IssueCodeRoutes());
     all.add(new HealthRoutes(this::takesWork));
-    all.add(new PageRoutes(parts.docsVersion()));
+    all.add(new PageRoutes(parts.docsVersion(), new PageFiles(parts.templatesVersion())));
     return all;
   }
 
