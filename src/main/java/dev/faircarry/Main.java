@@ -2,6 +2,7 @@ package dev.faircarry;
 
 import dev.faircarry.app.Checked;
 import dev.faircarry.app.ChooseGear;
+import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.Judge;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
@@ -15,6 +16,7 @@ import dev.faircarry.http.KeptParts;
 import dev.faircarry.http.Parts;
 import dev.faircarry.http.Server;
 import dev.faircarry.json.PlanAnswers;
+import dev.faircarry.solve.AdviceSearch;
 import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
@@ -45,6 +47,7 @@ public final class Main {
             new CommandParts(
                 splitTrip,
                 judgeSplit,
+                explain(splitTrip),
                 rebalance(),
                 PLAN_ANSWERS,
                 (host, port, listening) ->
@@ -57,6 +60,10 @@ public final class Main {
   /** The service on a port of its own, storing nothing, for whoever embeds it. */
   public static Server server(String host, int port) {
     return server(host, port, Optional.empty());
+  }
+
+  private static ExplainTrip explain(SplitTrip splitTrip) {
+    return new ExplainTrip(splitTrip, AdviceSearch::of, System::nanoTime);
   }
 
   private static Rebalance rebalance() {
@@ -75,6 +82,7 @@ public final class Main {
     return new Parts(
         splitTrip,
         judgeSplit,
+        explain(splitTrip),
         rebalance(),
         PLAN_ANSWERS,
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),

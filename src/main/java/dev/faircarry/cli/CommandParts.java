@@ -1,5 +1,6 @@
 package dev.faircarry.cli;
 
+import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SplitTrip;
@@ -9,6 +10,7 @@ import dev.faircarry.json.PlanAnswers;
 public record CommandParts(
     SplitTrip splitTrip,
     JudgeSplit judgeSplit,
+    ExplainTrip explainTrip,
     Rebalance rebalance,
     PlanAnswers planAnswers,
     ServeCommand.Service service,

@@ -28,6 +28,7 @@ public final class Faircarry implements Callable<Integer> {
     this.commands =
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
+            .addSubcommand(new ExplainCommand(parts.explainTrip(), console))
             .addSubcommand(new CheckCommand(parts.judgeSplit(), console))
             .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
             .addSubcommand(new WeighInCommand(console))

@@ -44,15 +44,7 @@ final class SplitCommand implements Callable<Integer> {
   }
 
   private ExitCode run() {
-    if (effortSteps < ServiceLimits.MIN_EFFORT_STEPS
-        || effortSteps > ServiceLimits.MAX_EFFORT_STEPS) {
-      throw new BadInput(
-          "--effort is a whole number from "
-              + ServiceLimits.MIN_EFFORT_STEPS
-              + " to "
-              + ServiceLimits.MAX_EFFORT_STEPS
-              + ".");
-    }
+    requireEffort(effortSteps);
     byte[] trip = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
     Reading<SplitResult> reading = SplitExchange.split(trip, useCase, effortSteps);
     if (reading instanceof Reading.Bad<SplitResult> bad) {
@@ -62,12 +54,26 @@ final class SplitCommand implements Callable<Integer> {
     if (json) {
       console.print(ResultWriter.write(result));
     } else {
-      console.print(text(result));
+      console.print(text(result, units));
     }
     return code(result);
   }
 
-  private String text(SplitResult result) {
+  /** Refuses search steps that nobody may ask for. */
+  static void requireEffort(long effortSteps) {
+    if (effortSteps < ServiceLimits.MIN_EFFORT_STEPS
+        || effortSteps > ServiceLimits.MAX_EFFORT_STEPS) {
+      throw new BadInput(
+          "--effort is a whole number from "
+              + ServiceLimits.MIN_EFFORT_STEPS
+              + " to "
+              + ServiceLimits.MAX_EFFORT_STEPS
+              + ".");
+    }
+  }
+
+  /** A result for people. */
+  static String text(SplitResult result, MassUnits units) {
     SplitText text = new SplitText(units);
     if (result instanceof SplitResult.Found found) {
       return text.found(found);
@@ -78,7 +84,8 @@ final class SplitCommand implements Callable<Integer> {
     return text.undecided();
   }
 
-  private static ExitCode code(SplitResult result) {
+  /** What a result means for a script. */
+  static ExitCode code(SplitResult result) {
     if (result instanceof SplitResult.Found found) {
       return found.fine() ? ExitCode.FINE : ExitCode.OVER_CAP_OR_UNPROVED;
     }

@@ -1,5 +1,6 @@
 package dev.faircarry.http;
 
+import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SolvePool;
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record Parts(
     SplitTrip splitTrip,
     JudgeSplit judgeSplit,
+    ExplainTrip explainTrip,
     Rebalance rebalance,
     PlanAnswers planAnswers,
     SolvePool pool,

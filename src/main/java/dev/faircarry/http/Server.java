@@ -66,7 +66,8 @@ public final class Server implements AutoCloseable {
   /** All resources of the service; a new one is added here. */
   private List<Routes.Resource> resources(Parts parts) {
     List<Routes.Resource> all = new ArrayList<>();
-    all.add(new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.pool()));
+    all.add(
+        new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.explainTrip(), parts.pool()));
     all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
     all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
     kept.ifPresent(all::add);

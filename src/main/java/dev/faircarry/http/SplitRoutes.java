@@ -1,8 +1,10 @@
 package dev.faircarry.http;
 
+import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
+import dev.faircarry.json.ExplanationWriter;
 import dev.faircarry.json.ResultWriter;
 import dev.faircarry.json.SplitExchange;
 import io.javalin.http.Context;
@@ -11,17 +13,22 @@ import io.javalin.http.Context;
 final class SplitRoutes implements Routes.Resource {
   private final SplitTrip splitTrip;
   private final JudgeSplit judgeSplit;
+  private final ExplainTrip explainTrip;
   private final SolvePool pool;
 
-  SplitRoutes(SplitTrip splitTrip, JudgeSplit judgeSplit, SolvePool pool) {
+  SplitRoutes(SplitTrip splitTrip, JudgeSplit judgeSplit, ExplainTrip explainTrip, SolvePool pool) {
     this.splitTrip = splitTrip;
+    this.explainTrip = explainTrip;
     this.judgeSplit = judgeSplit;
     this.pool = pool;
   }
 
   @Override
   public void register(Routes routes) {
-    routes.post("/v1/splits", this::split).post("/v1/checks", this::check);
+    routes
+        .post("/v1/splits", this::split)
+        .post("/v1/checks", this::check)
+        .post("/v1/explanations", this::explain);
   }
 
   private void split(Context ctx) {
@@ -32,6 +39,17 @@ final class SplitRoutes implements Routes.Resource {
         ctx,
         ResultWriter.write(
             Problems.valueOf(pool.run(() -> SplitExchange.split(trip, splitTrip, effortSteps)))));
+  }
+
+  private void explain(Context ctx) {
+    Accepting.json(ctx);
+    long effortSteps = Parameters.effortSteps(ctx);
+    byte[] trip = Bodies.json(ctx);
+    Answers.json(
+        ctx,
+        ExplanationWriter.write(
+            Problems.valueOf(
+                pool.run(() -> SplitExchange.explain(trip, explainTrip, effortSteps)))));
   }
 
   private void check(Context ctx) {

@@ -25,13 +25,17 @@ public final class ResultWriter {
 
   /** What came of asking for a split. */
   public static byte[] write(SplitResult result) {
+    return JsonBytes.of(tree(result));
+  }
+
+  static ObjectNode tree(SplitResult result) {
     if (result instanceof SplitResult.Found found) {
-      return JsonBytes.of(found(found));
+      return found(found);
     }
     if (result instanceof SplitResult.Impossible impossible) {
-      return JsonBytes.of(impossible(impossible));
+      return impossible(impossible);
     }
-    return JsonBytes.of(undecided((SplitResult.Undecided) result));
+    return undecided((SplitResult.Undecided) result);
   }
 
   /** What the check says of a split somebody made. */
@@ -110,15 +114,17 @@ public final class ResultWriter {
     out.put("result", "impossible");
     DemandWords words = new DemandWords(impossible.trip());
     ArrayNode conflict = out.putArray("conflict");
-    for (Demand demand : impossible.conflict()) {
-      ObjectNode one = conflict.addObject();
-      one.put("kind", words.kind(demand));
-      one.put("id", words.id(demand));
-      one.put("words", words.words(demand));
-    }
+    impossible.conflict().forEach(demand -> demand(conflict.addObject(), words, demand));
     out.put("irreducible", impossible.irreducible());
     out.put("effortSteps", impossible.effortSteps());
     return out;
+  }
+
+  /** A demand by kind, id and in words. */
+  static void demand(ObjectNode out, DemandWords words, Demand demand) {
+    out.put("kind", words.kind(demand));
+    out.put("id", words.id(demand));
+    out.put("words", words.words(demand));
   }
 
   private static ObjectNode undecided(SplitResult.Undecided undecided) {

@@ -1,6 +1,7 @@
 package dev.faircarry.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.JudgedSplit;
 import dev.faircarry.app.SplitResult;
@@ -19,11 +20,13 @@ public final class SplitExchange {
 
   /** Reads a trip document and has it split. */
   public static Reading<SplitResult> split(byte[] trip, SplitTrip useCase, long effortSteps) {
-    Reading<Trip> reading = TripReader.read(trip);
-    if (reading instanceof Reading.Bad<Trip> bad) {
-      return new Reading.Bad<>(bad.issues(), bad.more());
-    }
-    return new Reading.Read<>(useCase.split(((Reading.Read<Trip>) reading).value(), effortSteps));
+    return TripReader.read(trip).map(read -> useCase.split(read, effortSteps));
+  }
+
+  /** Reads a trip document, has it split and the split explained. */
+  public static Reading<ExplainTrip.Explained> explain(
+      byte[] trip, ExplainTrip useCase, long effortSteps) {
+    return TripReader.read(trip).map(read -> useCase.explain(read, effortSteps));
   }
 
   /** Reads {@code {"trip": ..., "split": ...}} and has the split judged. */

@@ -80,7 +80,9 @@ public final class AdviceSearch {
           least = Math.min(least, m.step(i, d, block.massSince()[s][d]));
         }
         if (least != Integer.MAX_VALUE && least >= worst) {
-          return Optional.of(new Binding.LargePiece(block.contents().get(0).ref(), d + 1, least));
+          return Optional.of(
+              new Binding.LargePiece(
+                  block.contents().stream().map(c -> c.ref()).distinct().toList(), d + 1, least));
         }
       }
     }

@@ -15,6 +15,11 @@ public record Advice(Binding binding, List<Lifted> lifted, long effortSteps) {
     lifted = List.copyOf(lifted);
   }
 
+  /** The same with another binding. */
+  public Advice boundBy(Binding other) {
+    return new Advice(other, lifted, effortSteps);
+  }
+
   /**
    * Something left out, and what the worst-off morning would then be.
    *

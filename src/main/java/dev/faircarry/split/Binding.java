@@ -1,6 +1,7 @@
 package dev.faircarry.split;
 
 import dev.faircarry.trip.PieceRef;
+import java.util.List;
 
 /** What keeps the worst-off morning from being better. */
 public sealed interface Binding {
@@ -16,8 +17,16 @@ public sealed interface Binding {
    */
   record SheerTotal(int day, long totalMilligrams, long roomMilligrams) implements Binding {}
 
-  /** Whoever takes this one piece is as badly off, even with nothing else. */
-  record LargePiece(PieceRef piece, int day, long steps) implements Binding {}
+  /**
+   * Whoever takes this is as badly off, even with nothing else.
+   *
+   * @param pieces one piece, or what rules keep in one pack
+   */
+  record LargePiece(List<PieceRef> pieces, int day, long steps) implements Binding {
+    public LargePiece {
+      pieces = List.copyOf(pieces);
+    }
+  }
 
   /**
    * Without this demand it could be better.
@@ -25,6 +34,12 @@ public sealed interface Binding {
    * @param worstSteps the highest step of a split found without it
    */
   record OneDemand(Demand demand, long worstSteps) implements Binding {}
+
+  /** The caps cannot all hold, and passing them by as little as possible comes first. */
+  record Caps() implements Binding {}
+
+  /** Not known: nothing proves yet that the worst-off morning cannot be better. */
+  record Unproved() implements Binding {}
 
   /** No single cause: the pieces and rules do not divide more evenly. */
   record Grain() implements Binding {}

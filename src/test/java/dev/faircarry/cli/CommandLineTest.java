@@ -180,4 +180,17 @@ class CommandLineTest {
     assertEquals(ExitCode.BAD_INPUT, run.code());
     assertTrue(run.err().contains("document-too-large"), run::err);
   }
+
+  /** 5 kg beside a pack of 1 kg are 0.6 of 10 kg, whoever takes them. */
+  @Test
+  void whyASplitIsNoFairerIsExplained() {
+    Run run = Run.reading(TWO, "explain", "-");
+    assertEquals(ExitCode.FINE, run.code(), run::err);
+    assertTrue(run.out().contains("Why it is no better"), run::out);
+    assertTrue(run.out().contains("there are 10.000 kg to share"), run::out);
+    Run json = Run.reading(TWO, "explain", "-", "--json");
+    assertTrue(json.out().contains("\"kind\" : \"sheer-total\""), json::out);
+    assertEquals(ExitCode.BAD_INPUT, Run.reading("{}", "explain", "-").code());
+    assertEquals(ExitCode.IMPOSSIBLE, Run.of("explain", "demo-data/impossible-rules.json").code());
+  }
 }

@@ -113,6 +113,40 @@ class SplitRoutesTest {
         .body("opened.hiker", contains("x", "x", "y"));
   }
 
+  /** x takes both pinned kilograms, 0.2; without the rule each takes one. */
+  @Test
+  void whatKeepsASplitFromBeingFairerIsSaid() {
+    String shared = "{\"id\":\"a\",\"mass\":\"1 kg\"},{\"id\":\"b\",\"mass\":\"1 kg\"}";
+    String rule = "{\"id\":\"in\",\"kind\":\"pinned\",\"pieces\":[\"a\",\"b\"],\"hiker\":\"x\"}";
+    json(two(shared, rule))
+        .post("/v1/explanations")
+        .then()
+        .statusCode(200)
+        .body("outcome.result", equalTo("split"))
+        .body("binding.kind", equalTo("demand"))
+        .body("binding.demand.id", equalTo("in"))
+        .body("binding.steps", equalTo(20))
+        .body("lifted[0].demand.id", equalTo("in"))
+        .body("lifted[0].worstSteps", equalTo(20))
+        .body("lifted[0].proved", equalTo(true));
+  }
+
+  @ParameterizedTest
+  @MethodSource("demoTrips")
+  void everyDemoTripIsExplained(Path file) throws IOException {
+    json(Files.readString(file)).post("/v1/explanations?effort=100000").then().statusCode(200);
+  }
+
+  @Test
+  void aBadTripIsNotExplained() {
+    json(two("{\"id\":\"a\",\"mass\":\"3 stones\"}", ""))
+        .post("/v1/explanations")
+        .then()
+        .statusCode(422)
+        .body("issues.pointer", hasItem("/shared/0/mass"));
+    json("{}").post("/v1/explanations?effort=none").then().statusCode(400);
+  }
+
   @Test
   void aHandMadeSplitThatBreaksARuleIsToldWhich() {
     String trip =
