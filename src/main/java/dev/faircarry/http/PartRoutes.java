@@ -123,7 +123,7 @@ final class PartRoutes implements Routes.Resource {
     Accepting.json(ctx);
     Parameters.known(ctx);
     Visit visit = Visits.enter(ctx, trips);
-    int expected = Tags.expected(ctx, visit);
+    int expected = Tags.newest(ctx, visit);
     List<String> path = path(ctx);
     Edited.Done done = done(making.apply(edit(visit), path), visit);
     String what =

@@ -36,6 +36,18 @@ final class Tags {
     return tag.matches() ? Integer.parseInt(tag.group(1)) : 0;
   }
 
+  /**
+   * The same, which must be the newest: whoever changes an old one need not wait for those who
+   * write.
+   */
+  static int newest(Context ctx, Visit visit) {
+    int expected = expected(ctx, visit);
+    return kept(
+        expected == visit.stored().head()
+            ? new ChangeResult.Kept(expected)
+            : new ChangeResult.Stale(visit.stored().head()));
+  }
+
   /** Whether the reader has this already; the answer is then 304 without a body. */
   static boolean unchanged(Context ctx, String tag) {
     ctx.header("ETag", tag);
