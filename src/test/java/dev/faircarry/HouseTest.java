@@ -116,6 +116,7 @@ class HouseTest {
     Map<String, List<String>> table = new LinkedHashMap<>();
     table.put("solve", List.of("org.chocosolver.."));
     table.put("json", List.of("com.fasterxml.jackson..", "tools.jackson.."));
+    table.put("csv", List.of("de.siegmar.fastcsv.."));
     table.put("http", List.of("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet.."));
     table.put(
         "store",

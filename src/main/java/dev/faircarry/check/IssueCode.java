@@ -9,6 +9,13 @@ public enum IssueCode {
       "Send less: leave out what the group does not need, or split the trip."),
   NOT_UTF_8("The bytes are not UTF-8 text.", "Save the document as UTF-8."),
   NOT_JSON("The text is not one JSON value.", "Correct the JSON at the place named."),
+  NOT_CSV(
+      "The text is not a table (CSV, RFC 4180).",
+      "Save it as CSV with a row of column names; put what holds quotes into quotes, doubled"
+          + " inside."),
+  RAGGED_ROW(
+      "A row of a table has more cells than the table has columns.",
+      "Put a cell that holds the separator into quotes, or remove the cells that are too many."),
   TOO_DEEP(
       "Lists and objects are nested deeper than any trip or split needs.",
       "Take away the nesting; no field goes that deep."),

@@ -44,9 +44,8 @@ public final class Console {
       return ExitCode.BAD_INPUT;
     }
     for (Issue issue : bad.issues()) {
-      String place = issue.pointer().isEmpty() ? "document" : issue.pointer();
       String value = issue.value().isEmpty() ? "" : " (" + issue.value() + ")";
-      complain(place + ": " + issue.code().text() + value);
+      complain(issue.place() + ": " + issue.code().text() + value);
       complain("    " + issue.message() + " " + issue.remedy());
     }
     if (bad.more()) {

@@ -7,15 +7,20 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
-/** For each code a smallest trip document that has just this issue. */
+/** For each code a smallest trip document, or table, that has just this issue. */
 public final class IssueSamples {
   private static final int SHOWN_CHARACTERS = 2_000;
 
   private IssueSamples() {}
 
+  /** Whether the sample of a code is a table of shared things, in place of a trip document. */
+  public static boolean isTable(IssueCode code) {
+    return code == IssueCode.NOT_CSV || code == IssueCode.RAGGED_ROW;
+  }
+
   /** The sample of a code, as bytes: one of them is not even text. */
   public static byte[] of(IssueCode code) {
-    String path = "/issue-samples/" + code.text() + ".json";
+    String path = "/issue-samples/" + code.text() + (isTable(code) ? ".csv" : ".json");
     try (InputStream in = IssueSamples.class.getResourceAsStream(path)) {
       if (in == null) {
         throw new IllegalStateException("no sample " + path);

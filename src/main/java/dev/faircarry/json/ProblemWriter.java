@@ -3,6 +3,7 @@ package dev.faircarry.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.faircarry.check.Cell;
 import dev.faircarry.check.Issue;
 import java.util.List;
 
@@ -48,7 +49,7 @@ public final class ProblemWriter {
     for (Issue issue : issues) {
       ObjectNode one = list.addObject();
       one.put("code", issue.code().text());
-      one.put("pointer", issue.pointer());
+      issue.cell().ifPresentOrElse(cell -> cell(one, cell), () -> pointer(one, issue));
       if (!issue.value().isEmpty()) {
         one.put("value", issue.value());
       }
@@ -56,5 +57,17 @@ public final class ProblemWriter {
       one.put("remedy", issue.remedy());
     }
     out.put("moreIssues", more);
+  }
+
+  private static void pointer(ObjectNode out, Issue issue) {
+    out.put("pointer", issue.pointer());
+  }
+
+  private static void cell(ObjectNode out, Cell cell) {
+    out.put("table", cell.table());
+    out.put("row", cell.row());
+    if (!cell.column().isEmpty()) {
+      out.put("column", cell.column());
+    }
   }
 }

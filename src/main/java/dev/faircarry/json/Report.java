@@ -71,7 +71,12 @@ final class Report {
 
   private static Issue below(Pointer at, Issue issue) {
     return new Issue(
-        issue.code(), at.text() + issue.pointer(), issue.value(), issue.message(), issue.remedy());
+        issue.code(),
+        at.text() + issue.pointer(),
+        issue.value(),
+        issue.message(),
+        issue.remedy(),
+        issue.cell());
   }
 
   /** By segment, numbers by size, so that entry 10 comes after entry 9. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.faircarry.check.Issue;
 import dev.faircarry.check.IssueCode;
+import dev.faircarry.csv.Table;
+import dev.faircarry.csv.TableIssues;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -47,9 +49,11 @@ class IssueSamplesTest {
           entry("nobody-present", "/hikers"),
           entry("not-a-quantity", "/shared/0/mass"),
           entry("not-json", ""),
+          entry("not-csv", "shared, row 2"),
           entry("not-utf-8", ""),
           entry("out-of-range", "/shared/0/mass"),
           entry("overlap", "/rules/0/pieces/1"),
+          entry("ragged-row", "shared, row 2"),
           entry("text-too-long", "/name"),
           entry("too-deep", ""),
           entry("too-many", "/shared/0/covers"),
@@ -68,9 +72,16 @@ class IssueSamplesTest {
   @ParameterizedTest
   @EnumSource(IssueCode.class)
   void sampleGivesItsCodeAtItsPlaceAndNoOther(IssueCode code) {
-    List<Issue> issues = Documents.issues(TripReader.read(IssueSamples.of(code)));
+    List<Issue> issues =
+        IssueSamples.isTable(code)
+            ? TableIssues.of(Table.SHARED, IssueSamples.of(code))
+            : Documents.issues(TripReader.read(IssueSamples.of(code)));
     assertEquals(
-        List.of(code.text() + " " + PLACES.get(code.text())), Documents.codes(issues), code.text());
+        List.of(code.text() + " " + PLACES.get(code.text())),
+        IssueSamples.isTable(code)
+            ? issues.stream().map(i -> i.code().text() + " " + i.place()).toList()
+            : Documents.codes(issues),
+        code.text());
   }
 
   @ParameterizedTest

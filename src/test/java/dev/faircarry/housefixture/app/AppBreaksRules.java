@@ -1,6 +1,7 @@
 package dev.faircarry.housefixture.app;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import dev.faircarry.housefixture.Wiring;
 import io.javalin.Javalin;
 import jakarta.servlet.Servlet;
@@ -13,6 +14,7 @@ import org.eclipse.jetty.server.Server;
 public final class AppBreaksRules {
   Model model;
   ObjectMapper mapper;
+  CsvRecord row;
   Javalin javalin;
   Server server;
   Servlet servlet;
