@@ -104,8 +104,8 @@ class HouseTest {
             "trip",
             "unit"));
     table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
-    table.put("http", Set.of("app", "access", "json", "csv", "check", "split", "trip"));
-    table.put("store", Set.of("app", "json", "trip", "split", "access"));
+    table.put("http", Set.of("app", "access", "json", "csv", "check", "weigh", "split", "trip"));
+    table.put("store", Set.of("app", "json", "weigh", "trip", "split", "access"));
     table.put(
         "cli",
         Set.of("app", "json", "csv", "weigh", "kit", "provision", "effort", "choose", "check"));

@@ -43,6 +43,10 @@ public final class KeptTrips {
     return clock.instant().truncatedTo(ChronoUnit.MILLIS);
   }
 
+  String freshId() {
+    return Token.freshId(random);
+  }
+
   /** A link and its token, which is not kept and cannot be shown again. */
   public record Issued(Link link, Token token) {}
 

@@ -12,6 +12,8 @@ public interface Store extends AutoCloseable {
 
   JobStore jobs();
 
+  ReadingStore readings();
+
   /**
    * Does several things as one: all of it is kept, or, if {@code work} throws, nothing. The store
    * given to {@code work} must not be used afterwards.

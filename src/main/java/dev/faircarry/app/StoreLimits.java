@@ -22,6 +22,9 @@ public final class StoreLimits {
   /** Links that a hiker may make for themselves, ended ones included. */
   public static final int OWN_LINKS = 20;
 
+  /** Readings of a scale that a trip keeps. */
+  public static final int READINGS_PER_TRIP = 5_000;
+
   /** Entries of one page of a list, unless fewer are asked for. */
   public static final int PAGE = 100;
 

@@ -29,6 +29,7 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
     new StoredSplitRoutes(parts.trips(), judge, new Waiting(parts.trips(), parts.wake()))
         .register(routes);
     new SolveRoutes(parts.trips(), events).register(routes);
+    new ReadingRoutes(parts.trips()).register(routes);
   }
 
   /** Counts requests, and tells when the store is in trouble. */

@@ -149,7 +149,7 @@ public final class KeptWriter {
     return JsonBytes.of(out);
   }
 
-  private static void by(ObjectNode out, Author by) {
+  static void by(ObjectNode out, Author by) {
     ObjectNode who = out.putObject("by");
     who.put("role", word(by.role()));
     by.hiker().ifPresent(hiker -> who.put("hiker", hiker));

@@ -21,7 +21,7 @@ import java.util.Optional;
 public final class TripExport {
   private TripExport() {}
 
-  /** A trip with all revisions, splits and links; of links everything but the secret. */
+  /** A trip with all revisions, splits, readings and links; of links everything but the secret. */
   public static byte[] trip(Store store, Visit visit) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     out.put("id", visit.stored().id());
@@ -42,12 +42,20 @@ public final class TripExport {
       one.set("split", SplitWriter.tree(split.split()));
       splits.add(one);
     }
+    ArrayNode readings = out.putArray("readings");
+    store
+        .readings()
+        .of(visit.stored().id())
+        .forEach(reading -> readings.add(KeptReadingWriter.reading(reading)));
     ArrayNode links = out.putArray("links");
     store.links().of(visit.stored().id()).forEach(link -> links.add(KeptWriter.link(link)));
     return JsonBytes.of(out);
   }
 
-  /** A hiker as every revision has them, what they carry in every split, and their links. */
+  /**
+   * A hiker as every revision has them, what they carry in every split, readings of theirs, and
+   * their links.
+   */
   public static byte[] hiker(Store store, Visit visit, String hiker) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     out.put("hiker", hiker);
@@ -77,6 +85,10 @@ public final class TripExport {
       }
       splits.add(one);
     }
+    ArrayNode readings = out.putArray("readings");
+    store.readings().of(visit.stored().id()).stream()
+        .filter(reading -> reading.reading().weighed().of().filter(hiker::equals).isPresent())
+        .forEach(reading -> readings.add(KeptReadingWriter.reading(reading)));
     ArrayNode links = out.putArray("links");
     store.links().of(visit.stored().id()).stream()
         .filter(link -> link.isOf(hiker))

@@ -3,6 +3,7 @@ package dev.faircarry.store;
 import dev.faircarry.app.TripState;
 import dev.faircarry.json.OutcomeText;
 import dev.faircarry.json.Reading;
+import dev.faircarry.json.ScaleText;
 import dev.faircarry.json.TripReader;
 import dev.faircarry.json.TripWriter;
 import dev.faircarry.split.Outcome;
@@ -10,6 +11,7 @@ import dev.faircarry.split.Progress;
 import dev.faircarry.split.Proof;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.weigh.ScaleReading;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -54,6 +56,14 @@ final class Documents {
     return proof.equals(NO_PROOF) ? Optional.empty() : Optional.of(proof);
   }
 
+  byte[] reading(String trip, String id, ScaleReading reading) {
+    return seal.close(ScaleText.write(reading), placeOfReading(trip, id));
+  }
+
+  ScaleReading reading(String trip, String id, byte[] sealed) {
+    return ScaleText.read(seal.open(sealed, placeOfReading(trip, id)));
+  }
+
   byte[] outcome(String job, Outcome outcome) {
     return seal.close(OutcomeText.write(outcome), placeOfJob(job));
   }
@@ -95,6 +105,10 @@ final class Documents {
 
   private static String placeOfSplit(String trip, String id) {
     return "split/" + trip + "/" + id;
+  }
+
+  private static String placeOfReading(String trip, String id) {
+    return "reading/" + trip + "/" + id;
   }
 
   private static String placeOfJob(String id) {

@@ -35,11 +35,13 @@ final class HikerErasure {
       batch.execute();
     }
     eraseSplits(handle, documents, trip, hiker);
+    eraseReadings(handle, documents, trip, hiker);
     for (String statement :
         List.of(
             "DELETE FROM links WHERE trip = :trip AND hiker = :hiker",
             "DELETE FROM jobs WHERE trip = :trip",
             "UPDATE revisions SET by_hiker = NULL WHERE trip = :trip AND by_hiker = :hiker",
+            "UPDATE readings SET by_hiker = NULL WHERE trip = :trip AND by_hiker = :hiker",
             "UPDATE splits SET by_hiker = NULL WHERE trip = :trip AND by_hiker = :hiker")) {
       // A statement without :hiker would refuse to be bound; all but one have it.
       var update = handle.createUpdate(statement).bind("trip", trip);
@@ -62,6 +64,32 @@ final class HikerErasure {
         id ->
             handle
                 .createUpdate("DELETE FROM splits WHERE trip = :trip AND id = :id")
+                .bind("trip", trip)
+                .bind("id", id)
+                .execute());
+  }
+
+  private static void eraseReadings(Handle handle, Documents documents, String trip, String hiker) {
+    List<String> naming =
+        handle
+            .createQuery("SELECT id, sealed FROM readings WHERE trip = :trip")
+            .bind("trip", trip)
+            .map((row, context) -> Map.entry(row.getString("id"), row.getBytes("sealed")))
+            .stream()
+            .filter(
+                each ->
+                    documents
+                        .reading(trip, each.getKey(), each.getValue())
+                        .weighed()
+                        .of()
+                        .filter(hiker::equals)
+                        .isPresent())
+            .map(Map.Entry::getKey)
+            .toList();
+    naming.forEach(
+        id ->
+            handle
+                .createUpdate("DELETE FROM readings WHERE trip = :trip AND id = :id")
                 .bind("trip", trip)
                 .bind("id", id)
                 .execute());

@@ -2,6 +2,7 @@ package dev.faircarry.store;
 
 import dev.faircarry.app.JobStore;
 import dev.faircarry.app.LinkStore;
+import dev.faircarry.app.ReadingStore;
 import dev.faircarry.app.ReplyStore;
 import dev.faircarry.app.Store;
 import dev.faircarry.app.StoreTrouble;
@@ -38,6 +39,11 @@ final class SqlStore implements Store {
   @Override
   public JobStore jobs() {
     return new SqlJobs(work, documents);
+  }
+
+  @Override
+  public ReadingStore readings() {
+    return new SqlReadings(work, documents);
   }
 
   @Override

@@ -35,6 +35,13 @@ public final class ReadingIssues {
     }
   }
 
+  /** Whether a trip has what lay on the scale. */
+  public static boolean has(Trip trip, Weighed weighed) {
+    Issues issues = new Issues();
+    new ReadingIssues(trip, issues).subject(weighed, Pointer.ROOT);
+    return issues.list().isEmpty();
+  }
+
   private void find(ScaleReading reading, Pointer at) {
     subject(reading.weighed(), at);
     long mass = reading.mass().milligrams();

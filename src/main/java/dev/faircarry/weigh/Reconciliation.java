@@ -114,7 +114,14 @@ public final class Reconciliation {
         result,
         List.of(),
         question,
-        question.isPresent() ? List.of() : List.of(change(weighed, entered(counting, mass))));
+        question.isPresent() || takenOver(weighed, mass)
+            ? List.of()
+            : List.of(change(weighed, entered(counting, mass))));
+  }
+
+  private boolean takenOver(Weighed weighed, long mass) {
+    Stated.Thing thing = stated.of(weighed);
+    return thing.from() == MassFrom.SCALE && thing.milligrams() == mass;
   }
 
   /** As entered where one reading says just that. */

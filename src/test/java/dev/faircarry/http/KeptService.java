@@ -1,5 +1,7 @@
 package dev.faircarry.http;
 
+import static io.restassured.RestAssured.given;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.faircarry.Keeping;
@@ -9,6 +11,7 @@ import dev.faircarry.app.SplitTrip;
 import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.store.Seal;
 import dev.faircarry.store.Stores;
+import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -102,6 +105,13 @@ final class KeptService implements AutoCloseable {
   /** Every path of the service, and the methods it answers. */
   Map<String, Set<String>> addresses() {
     return server.addresses();
+  }
+
+  /** A request whose answer is held against the contract. */
+  RequestSpecification request(String token) {
+    RequestSpecification request =
+        given().baseUri("http://127.0.0.1").port(server.port()).filter(new Contract());
+    return token.isEmpty() ? request : request.header("Authorization", "Bearer " + token);
   }
 
   Reply get(String path, String token) {

@@ -14,6 +14,7 @@ import dev.faircarry.app.ChangeResult;
 import dev.faircarry.app.ReplyStore;
 import dev.faircarry.app.RevisionLine;
 import dev.faircarry.app.Store;
+import dev.faircarry.app.StoredReading;
 import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
 import dev.faircarry.app.TripState;
@@ -21,6 +22,10 @@ import dev.faircarry.split.Carry;
 import dev.faircarry.split.Proof;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.PieceRef;
+import dev.faircarry.unit.Mass;
+import dev.faircarry.unit.Parse;
+import dev.faircarry.weigh.ScaleReading;
+import dev.faircarry.weigh.Weighed;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.time.Duration;
@@ -234,6 +239,52 @@ abstract class StoreContract {
     Split split =
         new Split(List.of(new Carry(hiker, PieceRef.of("stove"), 1)), List.of(), List.of());
     return new StoredSplit(id, trip, 1, NOON, LEADER, split, proof);
+  }
+
+  private static StoredReading reading(String trip, String id, Weighed weighed, String mass) {
+    Mass read = ((Parse.Read<Mass>) Mass.parse(mass)).value();
+    return new StoredReading(
+        id,
+        trip,
+        id.equals("r1") ? Optional.of("s1") : Optional.empty(),
+        NOON.plusMillis(7),
+        ASHA,
+        new ScaleReading(weighed, read, "07:40", "the grocer’s", id.equals("r2")));
+  }
+
+  @Test
+  void readingsComeBackAsTheyWereKept() throws Exception {
+    String id = kept("One");
+    StoredReading first = reading(id, "r1", new Weighed.WholePack("asha"), "27 lb 3.5 oz");
+    StoredReading second = reading(id, "r2", new Weighed.OfKit("tomas", "quilt"), "0.65 kg");
+    StoredReading third = reading(id, "r3", new Weighed.Piece(PieceRef.of("shelter/fly")), "2 lb");
+    StoredReading fourth = reading(id, "r4", new Weighed.EmptyPack("tomas"), "900 g");
+    assertTrue(store.readings().add(id, List.of(first, second), 4));
+    assertFalse(store.readings().add(id, List.of(third, fourth, third), 4), "one too many");
+    assertTrue(store.readings().add(id, List.of(third, fourth), 4));
+    assertFalse(store.readings().add("nothing", List.of(first), 4));
+    store.close();
+    store = open();
+    assertEquals(List.of(first, second, third, fourth), store.readings().of(id));
+    assertEquals(List.of(fourth, third), store.readings().page(id, Optional.empty(), 2));
+    assertEquals(List.of(second, first), store.readings().page(id, Optional.of("r3"), 9));
+    assertTrue(store.trips().erase(id));
+    assertEquals(List.of(), store.readings().of(id));
+  }
+
+  @Test
+  void readingsOfAnErasedHikerGo() {
+    String id = kept("One");
+    StoredReading hers = reading(id, "r1", new Weighed.WholePack("asha"), "12 kg");
+    StoredReading shared = reading(id, "r2", new Weighed.Piece(PieceRef.of("stove")), "95 g");
+    store.readings().add(id, List.of(hers, shared), 9);
+    store
+        .trips()
+        .change(id, new Change(1, TripState.of(Trips.withoutAsha("Two")), LEADER, NOON, "without"));
+    store.trips().eraseHiker(id, "asha");
+    List<StoredReading> left = store.readings().of(id);
+    assertEquals(List.of(shared.reading()), left.stream().map(StoredReading::reading).toList());
+    assertFalse(left.toString().contains("asha"));
   }
 
   @Test
