@@ -19,6 +19,9 @@ import java.util.Set;
 
 /** What can be done with stored trips. */
 public final class KeptTrips {
+  /** How a line of history begins that names the split agreed on. */
+  private static final String AGREED = "agreed on split ";
+
   private final Store store;
   private final InstantSource clock;
   private final SecureRandom random;
@@ -131,8 +134,22 @@ public final class KeptTrips {
   /** Chooses the split that the group agreed on, or takes the choice back. */
   public ChangeResult agree(Visit visit, int expected, Optional<String> split) {
     TripState old = visit.stored().state();
-    String what = split.map(id -> "agreed on split " + id).orElse("no split agreed on");
+    String what = split.map(id -> AGREED + id).orElse("no split agreed on");
     return keep(visit, expected, new TripState(old.trip(), old.keptPrivate(), split), what);
+  }
+
+  /**
+   * The split that was agreed on before another one, as far as the newest part of history tells: it
+   * says where things are while the group packs.
+   */
+  public Optional<StoredSplit> agreedBefore(StoredSplit split) {
+    return store.trips().history(split.trip(), Integer.MAX_VALUE, StoreLimits.PAGE).stream()
+        .filter(line -> line.what().startsWith(AGREED))
+        .map(line -> line.what().substring(AGREED.length()))
+        .filter(id -> !id.equals(split.id()))
+        .flatMap(id -> store.trips().split(split.trip(), id).stream())
+        .filter(earlier -> !earlier.at().isAfter(split.at()))
+        .findFirst();
   }
 
   /**

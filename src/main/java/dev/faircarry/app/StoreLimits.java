@@ -48,4 +48,7 @@ public final class StoreLimits {
 
   /** Bearers whose requests are counted at a time; the one longest silent is forgotten. */
   public static final int COUNTED_BEARERS = 10_000;
+
+  /** Splits of which an instance remembers what to do if somebody does not come. */
+  public static final int ABSENCES_KNOWN = 200;
 }

@@ -71,6 +71,10 @@ public final class Server implements AutoCloseable {
     all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
     all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
     kept.ifPresent(all::add);
+    parts
+        .kept()
+        .map(k -> new CardRoutes(k.trips(), parts.judgeSplit(), parts.rebalance(), parts.pool()))
+        .ifPresent(all::add);
     all.add(new IssueCodeRoutes());
     all.add(new HealthRoutes(this::takesWork));
     all.add(new PageRoutes(parts.docsVersion(), new PageFiles(parts.templatesVersion())));

@@ -99,6 +99,11 @@ public final class DepartureExchange {
   }
 
   private static Answer answer(Trip trip, Departure departure) {
+    return new Answer(departure.readiness(), JsonBytes.of(tree(trip, departure)));
+  }
+
+  /** The whole answer of a departure check. */
+  static ObjectNode tree(Trip trip, Departure departure) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     out.put("readiness", departure.readiness().text());
     LoadsWriter loads = new LoadsWriter(trip, departure.verdict());
@@ -110,7 +115,7 @@ public final class DepartureExchange {
     labels.put("couldBeRatio", thousandths(departure.labels().couldBeThousandths()));
     departure.fairness().ifPresent(fairness -> fairness(out.putObject("fairness"), trip, fairness));
     ResultWriter.cautions(out);
-    return new Answer(departure.readiness(), JsonBytes.of(out));
+    return out;
   }
 
   private static void fairness(ObjectNode out, Trip trip, Fairness fairness) {

@@ -110,17 +110,20 @@ public final class SeenSplit {
     for (JsonNode carry : out.path("carries")) {
       String hiker = carry.path("hiker").asText();
       if (carry instanceof ObjectNode one && sight.hides(hiker)) {
-        keepOnly(one, STAY_OF_HIKER);
-        mornings(one, verdict, hiker);
+        hide(one, loadsOf(verdict, hiker));
       }
     }
     dropAbout(out.path("overCap"), sight, "hiker");
     dropAbout(out.path("findings"), sight, "hikers");
   }
 
-  private static void mornings(ObjectNode carry, Verdict verdict, String hiker) {
-    HikerLoads loads =
-        verdict.hikers().stream().filter(h -> h.hiker().equals(hiker)).findFirst().orElseThrow();
+  private static HikerLoads loadsOf(Verdict verdict, String hiker) {
+    return verdict.hikers().stream().filter(h -> h.hiker().equals(hiker)).findFirst().orElseThrow();
+  }
+
+  /** Leaves of a hiker what follows from no body mass, and says whether each load is in target. */
+  static void hide(ObjectNode carry, HikerLoads loads) {
+    keepOnly(carry, STAY_OF_HIKER);
     for (int i = 0; i < loads.mornings().size(); i++) {
       Morning morning = loads.mornings().get(i);
       ObjectNode shown = (ObjectNode) carry.path("mornings").get(i);
@@ -146,7 +149,7 @@ public final class SeenSplit {
     }
   }
 
-  private static void keepOnly(ObjectNode object, Set<String> names) {
+  static void keepOnly(ObjectNode object, Set<String> names) {
     List<String> all = new ArrayList<>();
     object.fieldNames().forEachRemaining(all::add);
     all.removeAll(names);
