@@ -395,9 +395,10 @@ final class BlockBuilder {
     return allowed;
   }
 
+  /** Of units used by the day only the number stays, see {@link NeedBuilder}. */
   private void freeze(boolean[] who, Block.Content content) {
     Deque<Integer> holders = b.frozen.get(content.ref());
-    if (holders != null && !holders.isEmpty()) {
+    if (holders != null && !holders.isEmpty() && !NeedBuilder.usedByDay(b.trip, content.item())) {
       int holder = holders.remove();
       for (int i = 0; i < who.length; i++) {
         who[i] &= i == holder;

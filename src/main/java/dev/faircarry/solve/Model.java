@@ -101,13 +101,14 @@ final class Model {
   }
 
   /**
-   * Somebody of the party must hold so much that covers a need.
+   * Some hikers, a party or one alone, must hold so much that covers a need.
    *
-   * @param own how many own kit items of members present cover it, by day
-   * @param wanted how many there must be, by day; 0 where nobody of the party is there
+   * @param who whether a hiker is one of them
+   * @param own how many own kit items of those present cover it, by day
+   * @param wanted how many there must be, by day; 0 where none of them is there
    * @param covering whether an item covers it, by shared item
    */
-  record Need(String ruleId, int party, int[] own, int[] wanted, boolean[] covering) {}
+  record Need(boolean[] who, int[] own, int[] wanted, boolean[] covering) {}
 
   boolean present(int hiker, int day) {
     return day <= lastDay[hiker];

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Turns a trip without issues into a {@link Model}, keeping only the demands asked for. */
 final class ModelBuilder {
@@ -100,8 +101,7 @@ final class ModelBuilder {
     builder.tellApart = true;
     for (Carry carry : earlier.carries()) {
       for (int i = 0; i < builder.hikers; i++) {
-        if ((frozen.contains(carry.piece()) || frozen.contains(PieceRef.item(carry.piece().item())))
-            && active.test(new Demand.OfFrozen(carry.piece()))
+        if (frozenBy(frozen, active, carry.piece())
             && trip.hikers().get(i).id().equals(carry.hiker())) {
           Deque<Integer> holders =
               builder.frozen.computeIfAbsent(carry.piece(), p -> new ArrayDeque<>());
@@ -112,6 +112,12 @@ final class ModelBuilder {
       }
     }
     return builder.model();
+  }
+
+  /** Whether the piece or the item it is of is frozen, and that is asked for. */
+  private static boolean frozenBy(Set<PieceRef> frozen, Predicate<Demand> active, PieceRef piece) {
+    return Stream.of(piece, PieceRef.item(piece.item()))
+        .anyMatch(name -> frozen.contains(name) && active.test(new Demand.OfFrozen(name)));
   }
 
   /** The model of the trip with one piece, or all units of a counted item, left at home. */

@@ -86,7 +86,7 @@ final class PieceSearch {
         && m.capNanograms[i] == m.capNanograms[j]
         && m.room[i] == m.room[j]
         && m.maxPieces[i] == m.maxPieces[j]
-        && (m.partyOf[i] == m.partyOf[j] || m.needs.isEmpty())
+        && m.needs.stream().allMatch(need -> need.who()[i] == need.who()[j])
         && Arrays.equals(m.ownCounted[i], m.ownCounted[j])
         && Arrays.equals(m.ownLoad[i], m.ownLoad[j])
         && Arrays.equals(m.ownInnerVolume[i], m.ownInnerVolume[j])

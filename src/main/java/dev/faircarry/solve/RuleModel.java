@@ -234,7 +234,7 @@ final class RuleModel {
         List<BoolVar> inParty = new ArrayList<>();
         for (int i = 0; i < m.hikers; i++) {
           BoolVar held = holds[block.index()][s][i];
-          if (m.partyOf[i] == need.party() && held != null) {
+          if (need.who()[i] && held != null) {
             inParty.add(held);
           }
         }

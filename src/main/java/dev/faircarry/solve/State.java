@@ -243,7 +243,7 @@ final class State {
       }
       for (int n = 0; n < covering.length; n++) {
         Model.Need need = m.needs.get(n);
-        if (need.party() == m.partyOf[hiker] && need.covering()[content.item()]) {
+        if (need.who()[hiker] && need.covering()[content.item()]) {
           lacking -= lacking(n, d);
           covering[n][d] += change;
           lacking += lacking(n, d);
