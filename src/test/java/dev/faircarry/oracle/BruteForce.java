@@ -5,10 +5,12 @@ import dev.faircarry.split.Carry;
 import dev.faircarry.split.Demand;
 import dev.faircarry.split.Opened;
 import dev.faircarry.split.Split;
+import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -44,6 +46,7 @@ public final class BruteForce {
   private final Judge judge;
   private final Predicate<Demand> active;
   private final Optional<Split> earlier;
+  private final Set<PieceRef> frozen;
   private final List<List<Course>> choices = new ArrayList<>();
   private final Course[] chosen;
   private final SortedMap<Integer, Value> byHandovers = new TreeMap<>();
@@ -51,11 +54,13 @@ public final class BruteForce {
   private Optional<Value> best = Optional.empty();
   private Optional<Split> example = Optional.empty();
 
-  private BruteForce(Trip trip, Predicate<Demand> active, Optional<Split> earlier) {
+  private BruteForce(
+      Trip trip, Predicate<Demand> active, Optional<Split> earlier, Set<PieceRef> frozen) {
     plain = new PlainTrip(trip);
     judge = new Judge(plain);
     this.active = active;
     this.earlier = earlier;
+    this.frozen = frozen;
     chosen = new Course[plain.things.size()];
   }
 
@@ -71,8 +76,21 @@ public final class BruteForce {
    */
   public static Optional<Answer> answer(
       Trip trip, long most, Predicate<Demand> active, Optional<Split> earlier) {
+    return answer(trip, most, active, earlier, Set.of());
+  }
+
+  /**
+   * @param frozen pieces, or all units of a counted item, that stay with whoever has them in the
+   *     earlier split and is on the trip; there are no fewer units now than then
+   */
+  public static Optional<Answer> answer(
+      Trip trip,
+      long most,
+      Predicate<Demand> active,
+      Optional<Split> earlier,
+      Set<PieceRef> frozen) {
     try {
-      return Optional.of(new BruteForce(trip, active, earlier).run(most));
+      return Optional.of(new BruteForce(trip, active, earlier, frozen).run(most));
     } catch (TooLarge e) {
       return Optional.empty();
     }
@@ -83,7 +101,7 @@ public final class BruteForce {
     for (Thing thing : plain.things) {
       List<Course> courses =
           Courses.of(plain, thing, MOST_COURSES).stream()
-              .filter(course -> judge.keepsAlone(thing, course, active))
+              .filter(course -> judge.keepsAlone(thing, course, active) && stays(thing, course))
               .toList();
       choices.add(courses);
       all *= courses.size();
@@ -93,6 +111,17 @@ public final class BruteForce {
     }
     choose(0);
     return new Answer(splits, best, example, byHandovers);
+  }
+
+  /** Whether nobody gives away what is frozen. */
+  private boolean stays(Thing thing, Course course) {
+    if (earlier.isEmpty() || !frozen.contains(thing.ref())) {
+      return true;
+    }
+    return earlier.get().carries().stream()
+        .filter(c -> c.piece().equals(thing.ref()))
+        .filter(c -> plain.trip.hikers().stream().anyMatch(h -> h.id().equals(c.hiker())))
+        .allMatch(c -> now(course, c.hiker()) >= c.units());
   }
 
   private void choose(int t) {
