@@ -1,0 +1,126 @@
+package dev.faircarry.faults;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import dev.faircarry.faults.Operations.Operation;
+import dev.faircarry.http.Contract;
+import dev.faircarry.store.Seal;
+import dev.faircarry.store.Stores;
+import java.io.EOFException;
+import java.io.IOException;
+import java.net.SocketException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Ten thousand requests, each wrong in some way, made from what the contract describes: none is
+ * answered by a failure of the service, and no answer tells how the service is made.
+ */
+@Tag("slow")
+class MalformedRequestsTest {
+  private static final int REQUESTS = 10_000;
+  private static final long SEED = 20_261;
+  private static final int STAGE_LASTS = 40;
+  private static final Set<String> HONEST = Set.of("busy", "store-unavailable");
+
+  /** What would tell how the service is made; none of it is ever sent to it. */
+  private static final Pattern INSIDE =
+      Pattern.compile(
+          "dev\\.faircarry|java\\.(lang|util|io|net|nio|sql)|\\.java|Exception|Throwable|\\$Lambda"
+              + "|(?i:jetty|javalin|jackson|jdbi|sqlite|hikari|flyway|tink)"
+              + "|SELECT |INSERT |UPDATE |DELETE FROM|/tmp/|/home/|/root/|trips\\.db");
+
+  private static final Schema PROBLEM = problem();
+
+  @TempDir Path folder;
+
+  private static Schema problem() {
+    ObjectNode schema =
+        Contract.document().at("/components/schemas/Problem").<ObjectNode>deepCopy();
+    schema.set("components", Contract.document().get("components"));
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(schema.toString(), InputFormat.JSON);
+  }
+
+  @Test
+  void nothingFailsAndNothingLeaks() throws Exception {
+    List<Operation> operations = Operations.all();
+    Map<String, Integer> statuses = new TreeMap<>();
+    int closed = 0;
+    try (Service service =
+        new Service(Stores.sqlite(folder.resolve("trips.db"), Seal.ofKeyset(Seal.newKeyset())))) {
+      Wire wire = Wire.to(service.port());
+      Stage stage = Stage.set(service.port());
+      for (int i = 0; i < REQUESTS; i++) {
+        Operation operation = operations.get(i % operations.size());
+        // Of its own for each request, so that a new operation leaves those of others as they are.
+        Random random =
+            new Random(SEED ^ operation.id().hashCode() ^ (i / operations.size() * 31L));
+        if (i % STAGE_LASTS == 0) {
+          stage = Stage.set(service.port());
+        }
+        Malformed request = Malformed.of(operation, stage.values(), stage.token(), random);
+        String about = "seed " + SEED + ", request " + i + " to " + operation.id() + ", " + request;
+        boolean last = true;
+        try {
+          wire.send(request.bytes());
+          if (!request.framed()) {
+            wire.endSending();
+          }
+          Wire.Answer answer = wire.read(request.head());
+          judge(answer, request.head(), about);
+          statuses.merge(
+              operation.method().length() > 0 ? "" + answer.status() : "", 1, Integer::sum);
+          last = answer.last() || answer.kind().equals("text/event-stream");
+        } catch (EOFException | SocketException e) {
+          assertFalse(request.framed(), () -> "no answer, " + about);
+          closed++;
+        }
+        if (last || !request.framed()) {
+          wire.close();
+          wire = Wire.to(service.port());
+        }
+      }
+      wire.close();
+    }
+    System.out.println(statuses + " closed " + closed);
+    assertTrue(statuses.size() > 5, statuses::toString);
+    assertTrue(closed < REQUESTS / 20, closed + " without an answer");
+  }
+
+  private static void judge(Wire.Answer answer, boolean head, String about) throws IOException {
+    String text = answer.text();
+    String said = about + "\n-> " + answer.status() + " " + answer.headers() + "\n" + text;
+    assertFalse(INSIDE.matcher(answer.headers().toString()).find(), said);
+    if (answer.status() < 400 || head) {
+      assertTrue(answer.status() < 500, said);
+      return;
+    }
+    assertEquals("application/problem+json", answer.kind(), said);
+    assertTrue(PROBLEM.validate(text, InputFormat.JSON).isEmpty(), said);
+    assertFalse(INSIDE.matcher(text).find(), said);
+    JsonNode problem = Editor.json(answer);
+    assertEquals(answer.status(), problem.get("status").asInt(), said);
+    if (answer.status() >= 500) {
+      assertEquals(503, answer.status(), said);
+      assertTrue(HONEST.contains(problem.get("code").asText()), said);
+      assertTrue(answer.headers().containsKey("retry-after"), said);
+    }
+  }
+}
