@@ -31,6 +31,18 @@ public final class ServiceLimits {
   /** So much of a body that is too large is still taken in, before the connection is closed. */
   public static final int DRAINED_BYTES = 16_000_000;
 
+  /** So much of a body is taken in before a thread is given to it; the rest holds a thread. */
+  public static final int EAGER_BYTES = 2 * REQUEST_BYTES;
+
+  /** What each read of a body counts for beside its bytes: they keep a buffer. */
+  public static final int EAGER_BYTES_PER_READ = 64;
+
+  /** So much of an answer waits for a slow reader; the rest holds a thread. */
+  public static final int GATHERED_BYTES = 8_000_000;
+
+  /** How long a body may hold a thread. */
+  public static final int BODY_SECONDS = 20;
+
   /** Request line and all headers. */
   public static final int REQUEST_HEADER_BYTES = 16_384;
 

@@ -11,6 +11,8 @@ public final class StoreTrouble extends RuntimeException {
   public enum Kind {
     /** It does not answer, or not in time; trying again later may help. */
     UNAVAILABLE,
+    /** Another request came between, such as one that erased what this one was about. */
+    CONTENDED,
     /** There is no room left. */
     FULL,
     /** It can be read but not written. */

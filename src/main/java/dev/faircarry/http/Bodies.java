@@ -2,14 +2,18 @@ package dev.faircarry.http;
 
 import dev.faircarry.app.ServiceLimits;
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.io.EofException;
 
 /** Reads request bodies: of the right kind, not encoded, and never more bytes than allowed. */
 final class Bodies {
+  private static final int PART_BYTES = 16_384;
+
   private Bodies() {}
 
   /** The bytes of a JSON body. */
@@ -26,9 +30,10 @@ final class Bodies {
     requireKind(ctx, kinds);
     requireUnencoded(ctx);
     try (InputStream in = ctx.req().getInputStream()) {
-      byte[] body = in.readNBytes(ServiceLimits.REQUEST_BYTES + 1);
+      long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(ServiceLimits.BODY_SECONDS);
+      byte[] body = upTo(in, ServiceLimits.REQUEST_BYTES + 1, end);
       if (body.length > ServiceLimits.REQUEST_BYTES) {
-        drain(in);
+        upTo(in, ServiceLimits.DRAINED_BYTES, end);
         throw tooLarge();
       }
       return body;
@@ -40,17 +45,26 @@ final class Bodies {
   }
 
   /**
-   * Takes in a little more, so that a client still sending hears the answer and not a closed
-   * connection.
+   * Reads until the body, the bytes or the time ends. What is too much is still taken in for a
+   * while, so that a client still sending hears the answer and not a closed connection.
    */
-  private static void drain(InputStream in) throws IOException {
-    byte[] part = new byte[8192];
-    long left = ServiceLimits.DRAINED_BYTES;
-    int read = 0;
-    while (left > 0 && read >= 0) {
-      read = in.read(part);
-      left -= read;
+  private static byte[] upTo(InputStream in, int most, long endNanos) throws IOException {
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    byte[] part = new byte[PART_BYTES];
+    while (all.size() < most) {
+      int read = in.read(part, 0, Math.min(part.length, most - all.size()));
+      if (read < 0) {
+        break;
+      }
+      all.write(part, 0, read);
+      if (System.nanoTime() - endNanos > 0) {
+        throw new ProblemException(
+                ProblemCode.BAD_REQUEST,
+                "The body did not come within " + ServiceLimits.BODY_SECONDS + " seconds.")
+            .with("Connection", "close");
+      }
     }
+    return all.toByteArray();
   }
 
   /** Media type without parameters, in lower case; empty where none is stated. */

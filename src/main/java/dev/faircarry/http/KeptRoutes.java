@@ -46,6 +46,9 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
       case UNAVAILABLE ->
           new ProblemException(ProblemCode.STORE_UNAVAILABLE, "The store does not answer.")
               .with("Retry-After", String.valueOf(ServiceLimits.RETRY_AFTER_SECONDS));
+      case CONTENDED ->
+          new ProblemException(ProblemCode.STORE_UNAVAILABLE, "Another request came between.")
+              .with("Retry-After", "1");
       case READ_ONLY ->
           new ProblemException(ProblemCode.STORE_READ_ONLY, "The store can only be read now.")
               .with("Retry-After", String.valueOf(ServiceLimits.RETRY_AFTER_SECONDS));

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -89,7 +90,7 @@ public final class Server implements AutoCloseable {
     config.jetty.threadPool = threads();
     config.jetty.modifyServer(
         server -> {
-          server.setHandler(new GracefulHandler());
+          server.setHandler(new GracefulHandler(new WholeAnswers(eager())));
           server.setErrorHandler(new RefusedEarly());
           server.setStopTimeout(ServiceLimits.STOP_SECONDS * 1000L);
         });
@@ -105,6 +106,13 @@ public final class Server implements AutoCloseable {
     kept.ifPresent(k -> k.install(config.routes));
     resources(parts).forEach(resource -> resource.register(routes));
     routes.install(config.routes);
+  }
+
+  /** Takes in bodies before a thread is given to the request, so that slow senders hold none. */
+  private static EagerContentHandler eager() {
+    return new EagerContentHandler(
+        new EagerContentHandler.RetainedContentLoaderFactory(
+            ServiceLimits.EAGER_BYTES, ServiceLimits.EAGER_BYTES_PER_READ, false));
   }
 
   private static QueuedThreadPool threads() {

@@ -98,7 +98,9 @@ final class StoredSplitRoutes implements Routes.Resource {
             body,
             in -> {
               String id = in.addSplit(visit, split, Optional.empty());
-              StoredSplit kept = in.store().trips().split(visit.stored().id(), id).orElseThrow();
+              // None is kept for a trip that is deleted or was erased meanwhile.
+              StoredSplit kept =
+                  in.store().trips().split(visit.stored().id(), id).orElseThrow(Visits::nothing);
               return OnceOnly.Answer.of(
                   201,
                   "/v1/trips/" + visit.stored().id() + "/splits/" + id,

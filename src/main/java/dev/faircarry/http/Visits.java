@@ -19,10 +19,12 @@ final class Visits {
    *     for a trip that is not there
    */
   static Visit enter(Context ctx, KeptTrips trips) {
-    return trips
-        .enter(ctx.pathParam("trip"), bearer(ctx))
-        .orElseThrow(
-            () -> new ProblemException(ProblemCode.NOT_FOUND, "No resource has this address."));
+    return trips.enter(ctx.pathParam("trip"), bearer(ctx)).orElseThrow(Visits::nothing);
+  }
+
+  /** The end of a request about what is not there, or not for its sender. */
+  static ProblemException nothing() {
+    return new ProblemException(ProblemCode.NOT_FOUND, "No resource has this address.");
   }
 
   /** The visit of a leader; others are told that the link is not a leader's. */

@@ -12,6 +12,10 @@ final class Troubles {
   private static final String PG_DISK_FULL = "53100";
   private static final String PG_READ_ONLY = "25006";
   private static final String PG_CONSTRAINT_CLASS = "23";
+
+  /** Deadlocks and what could not be put in a line with others. */
+  private static final String PG_ROLLED_BACK_CLASS = "40";
+
   private static final int PRIMARY_CODE = 0xff;
 
   private Troubles() {}
@@ -39,7 +43,7 @@ final class Troubles {
   private static RuntimeException ofSqlite(SQLiteException thrown, JdbiException e) {
     int primary = thrown.getResultCode().code & PRIMARY_CODE;
     if (primary == SQLiteErrorCode.SQLITE_CONSTRAINT.code) {
-      return e;
+      return new StoreTrouble(StoreTrouble.Kind.CONTENDED, e);
     }
     if (primary == SQLiteErrorCode.SQLITE_FULL.code) {
       return new StoreTrouble(StoreTrouble.Kind.FULL, e);
@@ -51,8 +55,8 @@ final class Troubles {
   }
 
   private static RuntimeException ofPostgres(String state, JdbiException e) {
-    if (state.startsWith(PG_CONSTRAINT_CLASS)) {
-      return e;
+    if (state.startsWith(PG_CONSTRAINT_CLASS) || state.startsWith(PG_ROLLED_BACK_CLASS)) {
+      return new StoreTrouble(StoreTrouble.Kind.CONTENDED, e);
     }
     return new StoreTrouble(
         switch (state) {

@@ -54,8 +54,12 @@ final class Editor {
     }
   }
 
-  static JsonNode json(Wire.Answer answer) throws IOException {
-    return JSON.readTree(answer.body());
+  static JsonNode json(Wire.Answer answer) {
+    try {
+      return JSON.readTree(answer.body());
+    } catch (IOException e) {
+      throw new AssertionError(answer.text(), e);
+    }
   }
 
   Request request(String method, String below) {

@@ -20,6 +20,7 @@ import java.net.SocketException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -36,7 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MalformedRequestsTest {
   private static final int REQUESTS = 10_000;
   private static final long SEED = 20_261;
-  private static final int STAGE_LASTS = 40;
+  private static final int STAGE_LASTS = 100;
   private static final Set<String> HONEST = Set.of("busy", "store-unavailable");
 
   /** What would tell how the service is made; none of it is ever sent to it. */
@@ -62,7 +63,6 @@ class MalformedRequestsTest {
   void nothingFailsAndNothingLeaks() throws Exception {
     List<Operation> operations = Operations.all();
     Map<String, Integer> statuses = new TreeMap<>();
-    int closed = 0;
     try (Service service =
         new Service(Stores.sqlite(folder.resolve("trips.db"), Seal.ofKeyset(Seal.newKeyset())))) {
       Wire wire = Wire.to(service.port());
@@ -77,34 +77,46 @@ class MalformedRequestsTest {
         }
         Malformed request = Malformed.of(operation, stage.values(), stage.token(), random);
         String about = "seed " + SEED + ", request " + i + " to " + operation.id() + ", " + request;
-        boolean last = true;
-        try {
-          wire.send(request.bytes());
-          if (!request.framed()) {
-            wire.endSending();
-          }
-          Wire.Answer answer = wire.read(request.head());
-          judge(answer, request.head(), about);
-          statuses.merge(
-              operation.method().length() > 0 ? "" + answer.status() : "", 1, Integer::sum);
-          last = answer.last() || answer.kind().equals("text/event-stream");
-        } catch (EOFException | SocketException e) {
-          assertFalse(request.framed(), () -> "no answer, " + about);
-          closed++;
+        Optional<Wire.Answer> answer = asked(wire, request);
+        if (answer.isEmpty() && request.framed()) {
+          // The connection may have been closed behind the answer before; a new one is not.
+          wire.close();
+          wire = Wire.to(service.port());
+          answer = asked(wire, request);
+          assertTrue(answer.isPresent(), "no answer, " + about);
         }
-        if (last || !request.framed()) {
+        answer.ifPresent(each -> judge(each, request.head(), about));
+        String status = answer.map(each -> String.valueOf(each.status())).orElse("none");
+        statuses.merge(status, 1, Integer::sum);
+        if (!request.framed() || answer.filter(MalformedRequestsTest::goesOn).isEmpty()) {
           wire.close();
           wire = Wire.to(service.port());
         }
       }
       wire.close();
     }
-    System.out.println(statuses + " closed " + closed);
     assertTrue(statuses.size() > 5, statuses::toString);
-    assertTrue(closed < REQUESTS / 20, closed + " without an answer");
+    assertTrue(statuses.getOrDefault("none", 0) < REQUESTS / 20, statuses::toString);
   }
 
-  private static void judge(Wire.Answer answer, boolean head, String about) throws IOException {
+  /** The answer; none if the connection ends without one, as it may after what is not HTTP. */
+  private static Optional<Wire.Answer> asked(Wire wire, Malformed request) throws IOException {
+    try {
+      wire.send(request.bytes());
+      if (!request.framed()) {
+        wire.endSending();
+      }
+      return Optional.of(wire.read(request.head()));
+    } catch (EOFException | SocketException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean goesOn(Wire.Answer answer) {
+    return !answer.last() && !answer.kind().equals("text/event-stream");
+  }
+
+  private static void judge(Wire.Answer answer, boolean head, String about) {
     String text = answer.text();
     String said = about + "\n-> " + answer.status() + " " + answer.headers() + "\n" + text;
     assertFalse(INSIDE.matcher(answer.headers().toString()).find(), said);

@@ -21,10 +21,6 @@ record Stage(String token, Map<String, String> values) {
        "shared": [{"id": "tarp", "name": "Tarp", "mass": "900 g"}],
        "rules": [{"id": "r1", "kind": "barred", "pieces": ["tarp"], "hikers": ["b"]}]}
       """;
-  private static final String SPLIT =
-      """
-      {"format": "faircarry-split/1", "carries": [{"hiker": "a", "pieces": ["tarp"]}]}
-      """;
 
   static Stage set(int port) throws IOException {
     try (Wire wire = Wire.to(port)) {

@@ -46,18 +46,18 @@ class KeptTripsTest {
 
   private static String document(String mass) {
     return """
-        {"format": "faircarry-trip/1", "name": "Tarns", "days": 2,
-         "hikers": [{"id": "asha", "name": "Asha", "bodyMass": "%s",
-                     "pack": {"mass": "1.2 kg"},
-                     "kit": [{"id": "quilt", "name": "Quilt", "mass": "650 g"}]},
-                    {"id": "tomas", "name": "Tomas", "targetLoad": "15 kg"},
-                    {"id": "ruth", "name": "Ruth", "bodyMass": "69 kg"}],
-         "shared": [{"id": "stove", "name": "Stove", "mass": "95 g"},
-                    {"id": "pot", "name": "Pot", "mass": "410 g"},
-                    {"id": "shelter", "name": "Shelter", "mass": "1.9 kg"},
-                    {"id": "rope", "name": "Rope", "mass": "2.4 kg"}],
-         "rules": [{"id": "r1", "kind": "pinned", "pieces": ["stove"], "hiker": "asha"}]}
-        """
+    {"format": "faircarry-trip/1", "name": "Tarns", "days": 2,
+     "hikers": [{"id": "asha", "name": "Asha", "bodyMass": "%s",
+                 "pack": {"mass": "1.2 kg"},
+                 "kit": [{"id": "quilt", "name": "Quilt", "mass": "650 g"}]},
+                {"id": "tomas", "name": "Tomas", "targetLoad": "15 kg"},
+                {"id": "ruth", "name": "Ruth", "bodyMass": "69 kg"}],
+     "shared": [{"id": "stove", "name": "Stove", "mass": "95 g"},
+                {"id": "pot", "name": "Pot", "mass": "410 g"},
+                {"id": "shelter", "name": "Shelter", "mass": "1.9 kg"},
+                {"id": "rope", "name": "Rope", "mass": "2.4 kg"}],
+     "rules": [{"id": "r1", "kind": "pinned", "pieces": ["stove"], "hiker": "asha"}]}
+    """
         .formatted(mass);
   }
 
@@ -401,6 +401,12 @@ class KeptTripsTest {
     assertEquals(
         204, service.send("POST", trip + "/erase", leader, "", "If-Match", tag(leader)).status());
     assertEquals(404, service.get(trip, leader).status());
+  }
+
+  @Test
+  void deletedTripTakesNoSplit() {
+    service.send("DELETE", trip, leader, "", "If-Match", tag(leader));
+    assertEquals(404, service.send("POST", trip + "/splits", leader, HAND).status());
   }
 
   @Test

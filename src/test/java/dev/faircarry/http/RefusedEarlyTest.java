@@ -44,7 +44,7 @@ class RefusedEarlyTest {
     "GET /%zz HTTP/1.1, 400",
     "GET /../../secret HTTP/1.1, 400",
     "GARBAGE, 400",
-    "GET / HTTP/9.9, 505",
+    "GET / HTTP/9.9, 400",
   })
   void theAnswerIsAProblem(String firstLine, int status) throws IOException {
     String answer = raw(firstLine + "\r\nHost: localhost\r\nConnection: close\r\n\r\n");

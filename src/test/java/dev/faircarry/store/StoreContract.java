@@ -14,6 +14,7 @@ import dev.faircarry.app.ChangeResult;
 import dev.faircarry.app.ReplyStore;
 import dev.faircarry.app.RevisionLine;
 import dev.faircarry.app.Store;
+import dev.faircarry.app.StoreTrouble;
 import dev.faircarry.app.StoredReading;
 import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
@@ -358,6 +359,17 @@ abstract class StoreContract {
             });
     assertEquals(2, head);
     assertEquals(2, store.trips().find(id).orElseThrow().head());
+  }
+
+  @Test
+  void whatAnotherHasDoneMeanwhileIsTold() throws Exception {
+    String id = kept("One");
+    StoreTrouble told =
+        assertThrows(
+            StoreTrouble.class,
+            () -> store.trips().create(id, TripState.of(Trips.named("Two")), LEADER, NOON, "k"));
+    assertEquals(StoreTrouble.Kind.CONTENDED, told.kind());
+    assertEquals(1, store.trips().find(id).orElseThrow().head());
   }
 
   @Test
