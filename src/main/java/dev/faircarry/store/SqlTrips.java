@@ -114,9 +114,9 @@ final class SqlTrips implements TripStore {
   private void addRevision(Handle handle, String id, int number, Change change) {
     handle
         .createUpdate(
-            "INSERT INTO revisions"
-                + " (trip, number, at, by_role, by_hiker, what, sealed, document, kept_private, agreed)"
-                + " VALUES (:trip, :number, :at, :role, :hiker, :what, :sealed, :document, :kept, :agreed)")
+            "INSERT INTO revisions (trip, number, at, by_role, by_hiker, what, sealed, document,"
+                + " kept_private, agreed) VALUES (:trip, :number, :at, :role, :hiker, :what,"
+                + " :sealed, :document, :kept, :agreed)")
         .bind("trip", id)
         .bind("number", number)
         .bind("at", change.at().toEpochMilli())

@@ -53,7 +53,11 @@ public final class Stores {
       throw e;
     }
     return new SqlStore(
-        new Work.Each(Jdbi.create(reading), Jdbi.create(writing), false),
+        new Work.Each(
+            Jdbi.create(reading),
+            Jdbi.create(writing),
+            false,
+            () -> writing.getHikariPoolMXBean().softEvictConnections()),
         new Documents(seal),
         () -> {
           reading.close();
@@ -87,7 +91,10 @@ public final class Stores {
       throw e;
     }
     Jdbi jdbi = Jdbi.create(source);
-    return new SqlStore(new Work.Each(jdbi, jdbi, true), new Documents(seal), source::close);
+    return new SqlStore(
+        new Work.Each(jdbi, jdbi, true, () -> source.getHikariPoolMXBean().softEvictConnections()),
+        new Documents(seal),
+        source::close);
   }
 
   private static DataSource sqliteSource(Path file, SQLiteConfig.TransactionMode mode) {

@@ -1,5 +1,6 @@
 package dev.faircarry.store;
 
+import dev.faircarry.app.StoreTrouble;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -17,8 +18,10 @@ interface Work {
    * A transaction for each.
    *
    * @param reading may be the same as {@code writing}
+   * @param afresh has connections opened anew: one that was opened when nothing could be written
+   *     stays so for as long as it is open
    */
-  record Each(Jdbi reading, Jdbi writing, boolean postgres) implements Work {
+  record Each(Jdbi reading, Jdbi writing, boolean postgres, Runnable afresh) implements Work {
     @Override
     public <T> T read(Function<Handle, T> work) {
       return Troubles.told(() -> reading.withHandle(work::apply));
@@ -26,7 +29,14 @@ interface Work {
 
     @Override
     public <T> T write(Function<Handle, T> work) {
-      return Troubles.told(() -> writing.inTransaction(work::apply));
+      try {
+        return Troubles.told(() -> writing.inTransaction(work::apply));
+      } catch (StoreTrouble e) {
+        if (e.kind() == StoreTrouble.Kind.READ_ONLY) {
+          afresh.run();
+        }
+        throw e;
+      }
     }
   }
 
