@@ -5,13 +5,8 @@ import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SplitTrip;
 import dev.faircarry.json.PlanAnswers;
-import java.util.Map;
 
-/**
- * What the commands are made of; each new use case becomes a component here.
- *
- * @param environment variables that settings may be read from
- */
+/** What the commands are made of; each new use case becomes a component here. */
 public record CommandParts(
     SplitTrip splitTrip,
     JudgeSplit judgeSplit,
@@ -19,5 +14,4 @@ public record CommandParts(
     Rebalance rebalance,
     PlanAnswers planAnswers,
     ServeCommand.Service service,
-    Map<String, String> environment,
     String version) {}

@@ -1,9 +1,7 @@
 package dev.faircarry.cli;
 
-import dev.faircarry.config.Setting;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,7 +25,6 @@ public final class Faircarry implements Callable<Integer> {
 
   public Faircarry(CommandParts parts, Console console) {
     this.console = console;
-    SettingFlags serving = new SettingFlags(parts.environment());
     this.commands =
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
@@ -39,10 +36,7 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new KitCommand(parts.planAnswers(), console))
             .addSubcommand(new EffortCommand(parts.planAnswers(), console))
             .addSubcommand(new TakeCommand(parts.planAnswers(), console))
-            .addSubcommand(
-                serving.added(
-                    new CommandLine(new ServeCommand(parts.service(), serving, console)),
-                    List.of(Setting.values())))
+            .addSubcommand(new ServeCommand(parts.service(), console))
             .addSubcommand(new VersionCommand(parts.version(), console))
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(this::badCommandLine)

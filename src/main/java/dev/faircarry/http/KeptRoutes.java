@@ -2,6 +2,7 @@ package dev.faircarry.http;
 
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoreTrouble;
 import io.javalin.config.RoutesConfig;
 
@@ -11,15 +12,12 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
   private final JudgeSplit judge;
   private final SolveEvents events;
   private final RateLimits limits;
-  private final Meters meters;
 
-  KeptRoutes(KeptParts parts, JudgeSplit judge, HttpOptions options, Meters meters) {
+  KeptRoutes(KeptParts parts, JudgeSplit judge) {
     this.parts = parts;
     this.judge = judge;
     this.events = new SolveEvents(parts.trips());
-    this.meters = meters;
-    meters.store(parts.trips().store());
-    this.limits = new RateLimits(options.requestsPerMinute(), options.behindProxy());
+    this.limits = new RateLimits(StoreLimits.REQUESTS_PER_MINUTE);
   }
 
   @Override
@@ -40,12 +38,7 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
       routes.before("/v1/trips", limits::count);
       routes.before("/v1/trips/*", limits::count);
     }
-    routes.exception(
-        StoreTrouble.class,
-        (e, ctx) -> {
-          meters.trouble(e.kind());
-          Problems.answer(told(e), ctx);
-        });
+    routes.exception(StoreTrouble.class, (e, ctx) -> Problems.answer(told(e), ctx));
   }
 
   private static ProblemException told(StoreTrouble trouble) {

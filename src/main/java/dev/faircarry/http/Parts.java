@@ -23,6 +23,5 @@ public record Parts(
     PlanAnswers planAnswers,
     SolvePool pool,
     Optional<KeptParts> kept,
-    HttpOptions options,
     String docsVersion,
     String templatesVersion) {}

@@ -2,7 +2,6 @@ package dev.faircarry.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.regex.Pattern;
@@ -21,18 +20,13 @@ final class Requests {
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]{1,64}");
   private static final String ID_KEY = "request-id";
   private static final String START_KEY = "request-start";
-  private static final long NANOS_PER_MILLI = 1_000_000;
   private static final SecureRandom RANDOM = new SecureRandom();
 
-  private final Meters meters;
+  private Requests() {}
 
-  Requests(Meters meters) {
-    this.meters = meters;
-  }
-
-  void install(RoutesConfig routes) {
+  static void install(RoutesConfig routes) {
     routes.before(Requests::begin);
-    routes.after(this::end);
+    routes.after(Requests::end);
   }
 
   /** The id of the request, its client's own if that is plain. */
@@ -48,32 +42,19 @@ final class Requests {
     ctx.attribute(START_KEY, System.nanoTime());
     ctx.header(ID_HEADER, id);
     MDC.put("request", id);
-    Trace.of(ctx)
-        .ifPresent(
-            trace -> {
-              MDC.put("trace", trace.id());
-              MDC.put("parent", trace.parent());
-            });
   }
 
-  private void end(Context ctx) {
+  private static void end(Context ctx) {
     Long start = ctx.attribute(START_KEY);
-    long nanos = start == null ? 0 : System.nanoTime() - start;
-    long millis = nanos / NANOS_PER_MILLI;
-    String pattern = ctx.attribute(Routes.PATTERN_KEY);
-    String route = pattern == null ? "-" : pattern;
-    // Whatever else callers write there is theirs and goes nowhere.
-    String method = HandlerType.commonHttp().contains(ctx.method()) ? ctx.method().name() : "?";
-    meters.request(method, route, ctx.statusCode(), nanos);
-    LOG.atInfo()
-        .addKeyValue("method", method)
-        .addKeyValue("route", route)
-        .addKeyValue("status", ctx.statusCode())
-        .addKeyValue("millis", millis)
-        .log("{} {} {} {} ms", method, route, ctx.statusCode(), millis);
+    long millis = start == null ? 0 : (System.nanoTime() - start) / 1_000_000;
+    String route = ctx.attribute(Routes.PATTERN_KEY);
+    LOG.info(
+        "{} {} {} {} ms",
+        ctx.method().isHttpMethod() ? ctx.method().name() : "?",
+        route == null ? "-" : route,
+        ctx.statusCode(),
+        millis);
     MDC.remove("request");
-    MDC.remove("trace");
-    MDC.remove("parent");
   }
 
   private static String fresh() {

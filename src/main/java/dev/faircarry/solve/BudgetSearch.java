@@ -1,6 +1,7 @@
 package dev.faircarry.solve;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The best split within a number of handovers, and how far it is proved; asked for one number after
@@ -10,6 +11,7 @@ final class BudgetSearch {
   private static final int LISTS = 200_000;
   private static final long STEPS = 1_500_000;
   private static final int MOST_EXHAUSTIBLE = 30;
+  private static final long NODES = 100_000;
 
   private final Model m;
   private final Moves moves;
@@ -134,6 +136,18 @@ final class BudgetSearch {
       state = kept;
       started = true;
       return true;
+    }
+    State ruled = new State(m);
+    Optional<Budget> budget = Optional.of(Budget.of(moves, handovers));
+    long nodes = Math.min(NODES, effort.left() / 8 / RuleModel.stepsWithinBudget(m));
+    RuleModel.Verdict verdict = RuleModel.find(ruled, budget, nodes, effort);
+    excluded = verdict == RuleModel.Verdict.NONE;
+    if (verdict == RuleModel.Verdict.FOUND) {
+      state = ruled;
+      started = true;
+    }
+    if (verdict != RuleModel.Verdict.UNKNOWN) {
+      return started;
     }
     if (!whole) {
       Exhaustion exhaustion =

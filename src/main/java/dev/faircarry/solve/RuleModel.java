@@ -2,7 +2,9 @@ package dev.faircarry.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.chocosolver.solver.search.strategy.Search;
+import org.chocosolver.solver.search.strategy.selectors.variables.DomOverWDeg;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 
@@ -28,13 +30,25 @@ final class RuleModel {
   /** 1 where the hiker holds the block in the stage; by block, stage and hiker. */
   private final BoolVar[][][] holds;
 
-  private RuleModel(Model m) {
+  /** Most handovers, where they are limited. */
+  private final Optional<Budget> budget;
+
+  private final StayingFirst stays;
+
+  private RuleModel(Model m, Optional<Budget> budget) {
     this.m = m;
+    this.budget = budget;
+    stays = new StayingFirst(m, cp);
     holds = new BoolVar[m.blocks.size()][m.stages][m.hikers];
   }
 
   /** Looks for a split that keeps all hard rules; on success the state holds it. */
   static Verdict find(State state, long nodeLimit, Effort effort) {
+    return find(state, Optional.empty(), nodeLimit, effort);
+  }
+
+  /** The same within a number of handovers. */
+  static Verdict find(State state, Optional<Budget> budget, long nodeLimit, Effort effort) {
     Model m = state.m;
     if (m.contradictory) {
       return Verdict.NONE;
@@ -46,7 +60,13 @@ final class RuleModel {
         }
       }
     }
-    return new RuleModel(m).solve(state, nodeLimit, effort);
+    return new RuleModel(m, budget).solve(state, nodeLimit, effort);
+  }
+
+  /** Steps of a node within a budget: what moves is summed over everybody and everything. */
+  static long stepsWithinBudget(Model m) {
+    long cells = (long) m.blocks.size() * m.hikers;
+    return STEPS_PER_NODE + cells * cells / 200;
   }
 
   private Verdict solve(State state, long nodeLimit, Effort effort) {
@@ -66,15 +86,20 @@ final class RuleModel {
         postNeed(need, d);
       }
     }
+    budget.ifPresent(b -> stays.post(b, holds));
     var solver = cp.getSolver();
     if (holders.length > 0) {
-      solver.setSearch(Search.domOverWDegSearch(holders));
+      solver.setSearch(
+          budget.isEmpty()
+              ? Search.domOverWDegSearch(holders)
+              : Search.intVarSearch(new DomOverWDeg<>(holders, 0), stays, holders));
       solver.setLubyRestart(500, new org.chocosolver.solver.search.limits.FailCounter(cp, 500), 50);
     }
     solver.limitNode(nodeLimit);
     solver.addStopCriterion(effort::stopped);
     boolean found = solver.solve();
-    effort.spend(STEPS_PER_NODE * (1 + solver.getNodeCount()));
+    long perNode = budget.isEmpty() ? STEPS_PER_NODE : stepsWithinBudget(m);
+    effort.spend(perNode * (1 + solver.getNodeCount()));
     if (found) {
       put(state);
       return Verdict.FOUND;
@@ -103,6 +128,9 @@ final class RuleModel {
           }
         }
         all.add(holder);
+        if (s == 0 && budget.isPresent()) {
+          stays.tell(holder, block, budget.get());
+        }
         boolean twin =
             s == 0
                 && m.stages == 1
