@@ -19,8 +19,8 @@ import java.util.Locale;
  * splitting by hand, in one process on the same trips.
  *
  * <p>Arguments: seconds for each trip (10), trips for each family (10), and a part of a family's
- * name to pick families by (all). Families, seeds and limits are all there is to a run; times
- * depend on the machine.
+ * name to pick families by (all), or "curve" for {@link CurveBench}. Families, seeds and limits are
+ * all there is to a run; times depend on the machine.
  */
 public final class Bench {
   private static final int[][] SIZES = {
@@ -49,7 +49,12 @@ public final class Bench {
   public static void main(String[] args) {
     double seconds = args.length > 0 ? Double.parseDouble(args[0]) : 10;
     int seeds = args.length > 1 ? Integer.parseInt(args[1]) : 10;
-    new Bench(seconds, seeds, args.length > 2 ? args[2] : "").run();
+    String picked = args.length > 2 ? args[2] : "";
+    if (picked.equals("curve")) {
+      new CurveBench(seconds, seeds).run();
+    } else {
+      new Bench(seconds, seeds, picked).run();
+    }
   }
 
   private void run() {

@@ -242,6 +242,36 @@ final class CpSatModel {
     return new Split(carries, opened, List.of());
   }
 
+  /** Handovers from an earlier split: what anybody has more of, less what nobody had. */
+  LinearExpr handovers(Split earlier) {
+    LinearExprBuilder gained = LinearExpr.newBuilder();
+    for (int t = 0; t < takes.length; t++) {
+      Thing thing = plain.things.get(t);
+      int all = 0;
+      int[] before = new int[hikers];
+      for (Carry carry : earlier.carries()) {
+        if (carry.piece().equals(thing.ref())) {
+          all += carry.units();
+          for (int i = 0; i < hikers; i++) {
+            before[i] += plain.hiker(i).id().equals(carry.hiker()) ? carry.units() : 0;
+          }
+        }
+      }
+      gained.add(-Math.max(0, thing.units() - all));
+      for (int i = 0; i < hikers; i++) {
+        if (before[i] == 0) {
+          gained.add(takes[t][i]);
+        } else if (before[i] < thing.units()) {
+          IntVar more = cp.newIntVar(0, thing.units() - before[i], "more");
+          cp.addGreaterOrEqual(
+              more, LinearExpr.newBuilder().add(takes[t][i]).add(-before[i]).build());
+          gained.add(more);
+        }
+      }
+    }
+    return gained.build();
+  }
+
   private List<Integer> named(List<PieceRef> references) {
     List<Integer> found = new ArrayList<>();
     for (int t = 0; t < takes.length; t++) {

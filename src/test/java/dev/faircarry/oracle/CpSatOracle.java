@@ -48,17 +48,41 @@ public final class CpSatOracle {
   /** So many mornings at most have a step of this value or more. */
   private record Settled(long value, int mornings) {}
 
+  /**
+   * How long it may go on.
+   *
+   * @param nanoTime by the clock of {@code System.nanoTime}; what it finds then depends on the
+   *     machine
+   * @param work by CP-SAT's own measure of work, about a second each; the same on every machine
+   */
+  record Limit(long nanoTime, double work) {
+    static Limit seconds(double seconds) {
+      return new Limit(System.nanoTime() + (long) (seconds * 1e9), 1e9);
+    }
+
+    static Limit work(double work) {
+      return new Limit(System.nanoTime() + 1_000_000_000_000L, work);
+    }
+  }
+
+  /** At most so many handovers from an earlier split. */
+  record Within(Split earlier, int handovers) {}
+
   private final PlainTrip plain;
   private final long highest;
   private final long lowest;
-  private final long deadline;
+  private final Limit limit;
+  private final Optional<Within> within;
   private final long start = System.nanoTime();
+  private double worked;
   private final List<Settled> settled = new ArrayList<>();
   private long best = -1;
   private long bound;
   private long firstMillis = -1;
 
-  private CpSatOracle(Trip trip, double seconds) {
+  private CpSatOracle(Trip trip, Limit limit) {
+    this.limit = limit;
+    within = Optional.empty();
     plain = new PlainTrip(trip);
     FirstLevel first = new FirstLevel(trip);
     lowest = Math.max(first.ownKit(), first.sheerTotal());
@@ -67,7 +91,16 @@ public final class CpSatOracle {
     boolean free = trip.days() == 1 && trip.rules().isEmpty() && noLimits(trip);
     highest = free ? first.byHand() : 3 * lowest + 1000;
     bound = lowest;
-    deadline = start + (long) (seconds * 1e9);
+  }
+
+  /** With the first level known to be from {@code lowest} to {@code highest}. */
+  private CpSatOracle(Trip trip, Limit limit, Within within, long lowest, long highest) {
+    this.limit = limit;
+    this.within = Optional.of(within);
+    plain = new PlainTrip(trip);
+    this.lowest = lowest;
+    this.highest = highest;
+    bound = lowest;
   }
 
   private static boolean noLimits(Trip trip) {
@@ -78,13 +111,28 @@ public final class CpSatOracle {
   /** Only the first level. */
   public static Answer minimax(Trip trip, double seconds) {
     Loader.loadNativeLibraries();
-    return new CpSatOracle(trip, seconds).run(1);
+    return new CpSatOracle(trip, Limit.seconds(seconds)).run(1);
   }
 
   /** The whole list. */
   public static Answer leximin(Trip trip, double seconds) {
     Loader.loadNativeLibraries();
-    return new CpSatOracle(trip, seconds).run(Integer.MAX_VALUE);
+    return leximin(trip, Limit.seconds(seconds));
+  }
+
+  /** The whole list, as far as so much work goes on any machine; see {@link Limit}. */
+  public static Answer leximinByWork(Trip trip, double work) {
+    return leximin(trip, Limit.work(work));
+  }
+
+  static Answer leximin(Trip trip, Limit limit) {
+    Loader.loadNativeLibraries();
+    return new CpSatOracle(trip, limit).run(Integer.MAX_VALUE);
+  }
+
+  static Answer leximin(Trip trip, Limit limit, Within within, long lowest, long highest) {
+    Loader.loadNativeLibraries();
+    return new CpSatOracle(trip, limit, within, lowest, highest).run(Integer.MAX_VALUE);
   }
 
   private enum Turn {
@@ -181,6 +229,7 @@ public final class CpSatOracle {
   private CpSatModel model() {
     long most = settled.isEmpty() ? highest : settled.get(0).value();
     CpSatModel model = new CpSatModel(plain, most);
+    within.ifPresent(w -> model.cp.addLessOrEqual(model.handovers(w.earlier()), w.handovers()));
     for (Settled s : settled) {
       high = new ArrayList<>();
       LinearExprBuilder count = LinearExpr.newBuilder();
@@ -198,13 +247,16 @@ public final class CpSatOracle {
   }
 
   private Turn solve(CpSatModel model, boolean first) {
-    double left = (deadline - System.nanoTime()) / 1e9;
-    if (left <= 0) {
+    double left = (limit.nanoTime() - System.nanoTime()) / 1e9;
+    double work = limit.work() - worked;
+    if (left <= 0 || work <= 0) {
       return Turn.LIMIT;
     }
     CpSolver solver = new CpSolver();
-    solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxTimeInSeconds(left);
+    solver.getParameters().setNumWorkers(1).setRandomSeed(1);
+    solver.getParameters().setMaxTimeInSeconds(left).setMaxDeterministicTime(work);
     CpSolverStatus status = solver.solve(model.cp);
+    worked += solver.response().getDeterministicTime();
     if (status == CpSolverStatus.MODEL_INVALID) {
       throw new IllegalStateException(model.cp.validate());
     }

@@ -49,9 +49,10 @@ class SqliteStoreTest extends StoreContract {
 
   @Test
   void anotherKeyOpensNothing() throws IOException {
-    Seal other = Seal.ofKeyset(Seal.newKeyset());
-    Stores.sqlite(directory.resolve("trips.db"), other).close();
-    kept("One");
-    assertThrows(Seal.WrongKey.class, () -> Stores.sqlite(directory.resolve("trips.db"), other));
+    String id = kept("One");
+    try (Store other =
+        Stores.sqlite(directory.resolve("trips.db"), Seal.ofKeyset(Seal.newKeyset()))) {
+      assertThrows(Seal.WrongKey.class, () -> other.trips().find(id));
+    }
   }
 }
