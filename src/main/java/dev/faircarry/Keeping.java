@@ -8,17 +8,12 @@ import dev.faircarry.app.SplitTrip;
 import dev.faircarry.app.Store;
 import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoreTrouble;
+import dev.faircarry.config.Settings;
 import dev.faircarry.http.KeptParts;
 import dev.faircarry.split.Outcome;
-import dev.faircarry.store.Seal;
-import dev.faircarry.store.Stores;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Executors;
@@ -30,11 +25,6 @@ import org.slf4j.LoggerFactory;
 /** What keeps trips while the service runs: the store, its workers, and who sweeps up. */
 public final class Keeping implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Keeping.class);
-  private static final String DATABASE_URL = "FAIRCARRY_DATABASE_URL";
-  private static final String DATABASE_FILE = "FAIRCARRY_DATABASE_FILE";
-  private static final String KEYSET = "FAIRCARRY_KEYSET";
-  private static final String KEY_FILE = "FAIRCARRY_KEY_FILE";
-  private static final String CREATION_KEY = "FAIRCARRY_CREATION_KEY";
   private static final int SWEEP_MINUTES = 10;
 
   private final Store store;
@@ -66,25 +56,12 @@ public final class Keeping implements AutoCloseable {
   }
 
   /**
-   * Opens the store that the environment names.
+   * Opens the store that the settings name.
    *
-   * @throws UncheckedIOException if the files cannot be used
+   * @throws CannotOpen if the store or its keys cannot be used
    */
-  public static Keeping open(Map<String, String> environment, SplitTrip splitTrip) {
-    Path file = Path.of(environment.getOrDefault(DATABASE_FILE, "faircarry.db"));
-    try {
-      Seal seal =
-          environment.containsKey(KEYSET)
-              ? Seal.ofKeyset(environment.get(KEYSET))
-              : Seal.ofFile(Path.of(environment.getOrDefault(KEY_FILE, "faircarry.key")));
-      Store store =
-          environment.containsKey(DATABASE_URL)
-              ? Stores.postgres(environment.get(DATABASE_URL), seal)
-              : Stores.sqlite(file, seal);
-      return of(store, splitTrip, Optional.ofNullable(environment.get(CREATION_KEY)));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  public static Keeping open(Settings settings, SplitTrip splitTrip) {
+    return of(Opening.store(settings, Opening.seal(settings)), splitTrip, settings.creationKey());
   }
 
   /** Keeps trips in a store that is open, and closes it in the end. */

@@ -12,15 +12,19 @@ import dev.faircarry.app.SplitTrip;
 import dev.faircarry.cli.CommandParts;
 import dev.faircarry.cli.Console;
 import dev.faircarry.cli.Faircarry;
+import dev.faircarry.config.Settings;
+import dev.faircarry.http.HttpOptions;
 import dev.faircarry.http.KeptParts;
 import dev.faircarry.http.Parts;
 import dev.faircarry.http.Server;
 import dev.faircarry.json.PlanAnswers;
+import dev.faircarry.log.LineEncoder;
 import dev.faircarry.solve.AdviceSearch;
 import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.CountDownLatch;
@@ -40,6 +44,11 @@ public final class Main {
 
   /** Runs one command on a console and gives the exit code. */
   public static int run(Console console, String... arguments) {
+    return run(console, System.getenv(), arguments);
+  }
+
+  /** The same with other variables than those of this process. */
+  public static int run(Console console, Map<String, String> environment, String... arguments) {
     Properties build = build();
     SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
     JudgeSplit judgeSplit = new JudgeSplit(JUDGE);
@@ -50,8 +59,8 @@ public final class Main {
                 explain(splitTrip),
                 rebalance(),
                 PLAN_ANSWERS,
-                (host, port, listening) ->
-                    serve(splitTrip, judgeSplit, build, host, port, listening),
+                (settings, listening) -> serve(splitTrip, judgeSplit, build, settings, listening),
+                environment,
                 build.getProperty("version", "unknown")),
             console)
         .run(arguments);
@@ -72,12 +81,23 @@ public final class Main {
 
   /** The same with what stored trips need. */
   public static Server server(String host, int port, Optional<KeptParts> kept) {
+    return server(host, port, kept, HttpOptions.STANDARD);
+  }
+
+  /** The same with other choices about HTTP. */
+  public static Server server(
+      String host, int port, Optional<KeptParts> kept, HttpOptions options) {
     SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, JUDGE, System::nanoTime);
-    return new Server(parts(splitTrip, new JudgeSplit(JUDGE), kept, build()), host, port);
+    Parts parts = parts(splitTrip, new JudgeSplit(JUDGE), kept, options, build());
+    return new Server(parts, host, port);
   }
 
   private static Parts parts(
-      SplitTrip splitTrip, JudgeSplit judgeSplit, Optional<KeptParts> kept, Properties build) {
+      SplitTrip splitTrip,
+      JudgeSplit judgeSplit,
+      Optional<KeptParts> kept,
+      HttpOptions options,
+      Properties build) {
     int cores = Runtime.getRuntime().availableProcessors();
     return new Parts(
         splitTrip,
@@ -87,6 +107,7 @@ public final class Main {
         PLAN_ANSWERS,
         new SolvePool(cores, ServiceLimits.WAITING_SOLVES),
         kept,
+        options,
         build.getProperty("docs", "unknown"),
         build.getProperty("templates", "unknown"));
   }
@@ -95,12 +116,21 @@ public final class Main {
       SplitTrip splitTrip,
       JudgeSplit judgeSplit,
       Properties build,
-      String host,
-      int port,
+      Settings settings,
       IntConsumer listening) {
-    Keeping keeping = Keeping.open(System.getenv(), splitTrip);
-    Server server =
-        new Server(parts(splitTrip, judgeSplit, Optional.of(keeping.parts()), build), host, port);
+    LineEncoder.useJson(settings.log() == Settings.LogForm.JSON);
+    Keeping keeping = Keeping.open(settings, splitTrip);
+    Server server;
+    try {
+      server =
+          new Server(
+              parts(splitTrip, judgeSplit, Optional.of(keeping.parts()), options(settings), build),
+              settings.host(),
+              settings.port());
+    } catch (RuntimeException e) {
+      keeping.close();
+      throw e;
+    }
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(
@@ -117,6 +147,14 @@ public final class Main {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  private static HttpOptions options(Settings settings) {
+    return new HttpOptions(
+        settings.corsOrigins(),
+        settings.requestsPerMinute(),
+        settings.behindProxy(),
+        settings.metrics());
   }
 
   private static Properties build() {

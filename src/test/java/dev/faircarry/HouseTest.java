@@ -64,6 +64,8 @@ class HouseTest {
 
   private static Map<String, Set<String>> mayImport() {
     Map<String, Set<String>> table = new LinkedHashMap<>();
+    table.put("config", Set.of());
+    table.put("log", Set.of());
     table.put("unit", Set.of());
     table.put("trip", Set.of("unit"));
     table.put("split", Set.of("trip", "unit"));
@@ -108,7 +110,17 @@ class HouseTest {
     table.put("store", Set.of("app", "json", "weigh", "trip", "split", "access"));
     table.put(
         "cli",
-        Set.of("app", "json", "csv", "weigh", "kit", "provision", "effort", "choose", "check"));
+        Set.of(
+            "config",
+            "app",
+            "json",
+            "csv",
+            "weigh",
+            "kit",
+            "provision",
+            "effort",
+            "choose",
+            "check"));
     return table;
   }
 
@@ -117,7 +129,15 @@ class HouseTest {
     table.put("solve", List.of("org.chocosolver.."));
     table.put("json", List.of("com.fasterxml.jackson..", "tools.jackson.."));
     table.put("csv", List.of("de.siegmar.fastcsv.."));
-    table.put("http", List.of("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet.."));
+    table.put("log", List.of("ch.qos.logback.."));
+    table.put(
+        "http",
+        List.of(
+            "io.javalin..",
+            "org.eclipse.jetty..",
+            "jakarta.servlet..",
+            "io.micrometer..",
+            "io.github.bucket4j.."));
     table.put(
         "store",
         List.of(

@@ -8,6 +8,7 @@ import dev.faircarry.app.Cautions;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.cli.Console;
 import dev.faircarry.cli.ExitCode;
+import dev.faircarry.config.Setting;
 import dev.faircarry.http.Server;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -24,6 +25,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -111,8 +113,6 @@ class ReadmeTest {
     String limits = new Readme().table("what").toString();
     for (String stated :
         List.of(
-            ServiceLimits.DEFAULT_HOST + ": this machine only",
-            ServiceLimits.DEFAULT_PORT + "; 0 takes any free one",
             ServiceLimits.DEFAULT_EFFORT_STEPS
                 + " search steps, at most "
                 + ServiceLimits.MAX_EFFORT_STEPS,
@@ -122,6 +122,20 @@ class ReadmeTest {
             ServiceLimits.STOP_SECONDS + " s to end")) {
       assertTrue(limits.contains(stated), stated);
     }
+  }
+
+  @Test
+  void theSettingsAreThoseOfTheProgram() {
+    List<List<String>> expected = new ArrayList<>();
+    for (Setting setting : Setting.values()) {
+      expected.add(
+          List.of(
+              "`" + setting.variable() + "`",
+              setting.flag().map(flag -> "`" + flag + "`").orElse("-"),
+              setting.standard().isEmpty() ? "-" : setting.standard()));
+    }
+    assertEquals(
+        expected, new Readme().table("variable").stream().map(row -> row.subList(0, 3)).toList());
   }
 
   @Test

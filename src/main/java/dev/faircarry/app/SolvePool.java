@@ -65,6 +65,16 @@ public final class SolvePool implements AutoCloseable {
     }
   }
 
+  /** Searches that run now. */
+  public int running() {
+    return threads.getActiveCount();
+  }
+
+  /** Searches that wait for a thread. */
+  public int waiting() {
+    return threads.getQueue().size();
+  }
+
   /** Takes no more searches; those under way end by themselves or with the program. */
   @Override
   public void close() {

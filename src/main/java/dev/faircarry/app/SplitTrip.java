@@ -18,6 +18,7 @@ public final class SplitTrip {
   private final Solver solver;
   private final Judge judge;
   private final LongSupplier nanoTime;
+  private final SolveCounts counts = new SolveCounts();
 
   /**
    * @param nanoTime the safety clock, as {@code System.nanoTime} counts
@@ -35,6 +36,23 @@ public final class SplitTrip {
 
   /** The same, with somebody watching who may end it. */
   public SplitResult split(Trip trip, long effortSteps, Watch watch) {
+    long begun = nanoTime.getAsLong();
+    try {
+      SplitResult result = searched(trip, effortSteps, watch);
+      counts.count(result, nanoTime.getAsLong() - begun);
+      return result;
+    } catch (RuntimeException | Error e) {
+      counts.failed(nanoTime.getAsLong() - begun);
+      throw e;
+    }
+  }
+
+  /** How searches have ended so far. */
+  public SolveCounts counts() {
+    return counts;
+  }
+
+  private SplitResult searched(Trip trip, long effortSteps, Watch watch) {
     Watch clocked = new Deadline(nanoTime, ServiceLimits.CLOCK_SECONDS, watch);
     Outcome outcome = solver.solve(trip, effortSteps, clocked);
     if (outcome instanceof Outcome.Solved solved) {

@@ -5,8 +5,13 @@ import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.SplitTrip;
 import dev.faircarry.json.PlanAnswers;
+import java.util.Map;
 
-/** What the commands are made of; each new use case becomes a component here. */
+/**
+ * What the commands are made of; each new use case becomes a component here.
+ *
+ * @param environment variables that settings may be read from
+ */
 public record CommandParts(
     SplitTrip splitTrip,
     JudgeSplit judgeSplit,
@@ -14,4 +19,5 @@ public record CommandParts(
     Rebalance rebalance,
     PlanAnswers planAnswers,
     ServeCommand.Service service,
+    Map<String, String> environment,
     String version) {}

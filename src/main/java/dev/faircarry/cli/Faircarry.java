@@ -1,7 +1,9 @@
 package dev.faircarry.cli;
 
+import dev.faircarry.config.Setting;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -25,6 +27,7 @@ public final class Faircarry implements Callable<Integer> {
 
   public Faircarry(CommandParts parts, Console console) {
     this.console = console;
+    SettingFlags serving = new SettingFlags(parts.environment());
     this.commands =
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
@@ -36,7 +39,10 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new KitCommand(parts.planAnswers(), console))
             .addSubcommand(new EffortCommand(parts.planAnswers(), console))
             .addSubcommand(new TakeCommand(parts.planAnswers(), console))
-            .addSubcommand(new ServeCommand(parts.service(), console))
+            .addSubcommand(
+                serving.added(
+                    new CommandLine(new ServeCommand(parts.service(), serving, console)),
+                    List.of(Setting.values())))
             .addSubcommand(new VersionCommand(parts.version(), console))
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(this::badCommandLine)

@@ -1,33 +1,24 @@
 package dev.faircarry.cli;
 
 import dev.faircarry.app.CannotListen;
-import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.app.CannotOpen;
+import dev.faircarry.config.Settings;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** {@code serve}: answers over HTTP until it is stopped. */
 @Command(name = "serve", description = "Answers over HTTP until it is stopped.")
 final class ServeCommand implements Callable<Integer> {
-  private static final int HIGHEST_PORT = 65_535;
-
   private final Service service;
+  private final SettingFlags flags;
   private final Console console;
 
-  @Option(
-      names = "--host",
-      paramLabel = "ADDRESS",
-      description = "address to listen on (default: 127.0.0.1, this machine only)")
-  private String host = ServiceLimits.DEFAULT_HOST;
-
-  @Option(
-      names = "--port",
-      paramLabel = "N",
-      description = "port to listen on (default: 8080; 0 takes any free one)")
-  private int port = ServiceLimits.DEFAULT_PORT;
-
-  ServeCommand(Service service, Console console) {
+  /**
+   * @param flags what is set; its flags are given to the command by whoever puts it together
+   */
+  ServeCommand(Service service, SettingFlags flags, Console console) {
     this.service = service;
+    this.flags = flags;
     this.console = console;
   }
 
@@ -39,21 +30,20 @@ final class ServeCommand implements Callable<Integer> {
      *
      * @param listening told the port, once requests are answered
      */
-    void serve(String host, int port, java.util.function.IntConsumer listening);
+    void serve(Settings settings, java.util.function.IntConsumer listening);
   }
 
   @Override
   public Integer call() {
-    if (port < 0 || port > HIGHEST_PORT) {
-      throw new BadInput("--port is a whole number from 0 to " + HIGHEST_PORT + ".");
-    }
+    Settings settings = flags.read(console);
+    String host = settings.host();
     try {
       service.serve(
-          host,
-          port,
-          actual -> console.print("Listening on http://" + host + ":" + actual + "/\n"));
+          settings, actual -> console.print("Listening on http://" + host + ":" + actual + "/\n"));
     } catch (CannotListen e) {
-      throw new BadInput("Cannot listen on " + host + ", port " + port + ".");
+      throw new BadInput("Cannot listen on " + host + ", port " + settings.port() + ".");
+    } catch (CannotOpen e) {
+      throw new BadInput(e.code() + ": " + e.getMessage());
     }
     return ExitCode.FINE.number();
   }

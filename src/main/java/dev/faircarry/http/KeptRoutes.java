@@ -2,7 +2,6 @@ package dev.faircarry.http;
 
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.ServiceLimits;
-import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoreTrouble;
 import io.javalin.config.RoutesConfig;
 
@@ -12,12 +11,15 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
   private final JudgeSplit judge;
   private final SolveEvents events;
   private final RateLimits limits;
+  private final Meters meters;
 
-  KeptRoutes(KeptParts parts, JudgeSplit judge) {
+  KeptRoutes(KeptParts parts, JudgeSplit judge, HttpOptions options, Meters meters) {
     this.parts = parts;
     this.judge = judge;
     this.events = new SolveEvents(parts.trips());
-    this.limits = new RateLimits(StoreLimits.REQUESTS_PER_MINUTE);
+    this.meters = meters;
+    meters.store(parts.trips().store());
+    this.limits = new RateLimits(options.requestsPerMinute(), options.behindProxy());
   }
 
   @Override
@@ -38,7 +40,12 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
       routes.before("/v1/trips", limits::count);
       routes.before("/v1/trips/*", limits::count);
     }
-    routes.exception(StoreTrouble.class, (e, ctx) -> Problems.answer(told(e), ctx));
+    routes.exception(
+        StoreTrouble.class,
+        (e, ctx) -> {
+          meters.trouble(e.kind());
+          Problems.answer(told(e), ctx);
+        });
   }
 
   private static ProblemException told(StoreTrouble trouble) {

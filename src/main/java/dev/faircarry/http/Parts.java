@@ -23,5 +23,6 @@ public record Parts(
     PlanAnswers planAnswers,
     SolvePool pool,
     Optional<KeptParts> kept,
+    HttpOptions options,
     String docsVersion,
     String templatesVersion) {}

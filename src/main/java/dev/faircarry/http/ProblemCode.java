@@ -10,6 +10,8 @@ enum ProblemCode {
   INVALID_PARAMETER(400, "A parameter of the address is wrong", "The detail names it."),
   NOT_FOUND(404, "There is nothing here", "Check the address; the documents list all of them."),
   METHOD_NOT_ALLOWED(405, "The method is not known here", "The Allow header lists those that are."),
+  METHOD_UNKNOWN(
+      501, "No address knows the method", "GET, HEAD, POST, PUT, PATCH, DELETE and OPTIONS are."),
   NOT_ACCEPTABLE(
       406, "No answer of the accepted kinds", "The detail lists the kinds that can be given."),
   TOO_LARGE(413, "The body is too large", "The detail names the limit."),

@@ -14,7 +14,11 @@ import java.util.concurrent.TimeUnit;
  * is counted by is forgotten with the process and never written anywhere.
  */
 final class RateLimits {
+  /** Longer than any address, scope included. */
+  private static final int ADDRESS_LENGTH = 80;
+
   private final int perMinute;
+  private final boolean behindProxy;
   private final Map<String, Bucket> buckets =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -25,15 +29,30 @@ final class RateLimits {
         }
       };
 
-  RateLimits(int perMinute) {
+  /**
+   * @param behindProxy whether the last address in X-Forwarded-For is the caller's; without a proxy
+   *     that sets it, callers could write there what they like
+   */
+  RateLimits(int perMinute, boolean behindProxy) {
     this.perMinute = perMinute;
+    this.behindProxy = behindProxy;
   }
 
   /** Ends the request when its bearer, and then when its address, has sent too many. */
   void count(Context ctx) {
-    String address = ctx.req().getRemoteAddr();
-    count("address " + address);
+    count("address " + address(ctx));
     Visits.bearer(ctx).ifPresent(token -> count("link " + token.split("\\.", 2)[0]));
+  }
+
+  private String address(Context ctx) {
+    String last = "";
+    if (behindProxy) {
+      for (var all = ctx.req().getHeaders("X-Forwarded-For"); all.hasMoreElements(); ) {
+        String line = all.nextElement();
+        last = line.substring(line.lastIndexOf(',') + 1).strip();
+      }
+    }
+    return last.isEmpty() || last.length() > ADDRESS_LENGTH ? ctx.req().getRemoteAddr() : last;
   }
 
   private void count(String who) {

@@ -2,6 +2,7 @@ package dev.faircarry.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.regex.Pattern;
@@ -20,13 +21,18 @@ final class Requests {
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]{1,64}");
   private static final String ID_KEY = "request-id";
   private static final String START_KEY = "request-start";
+  private static final long NANOS_PER_MILLI = 1_000_000;
   private static final SecureRandom RANDOM = new SecureRandom();
 
-  private Requests() {}
+  private final Meters meters;
 
-  static void install(RoutesConfig routes) {
+  Requests(Meters meters) {
+    this.meters = meters;
+  }
+
+  void install(RoutesConfig routes) {
     routes.before(Requests::begin);
-    routes.after(Requests::end);
+    routes.after(this::end);
   }
 
   /** The id of the request, its client's own if that is plain. */
@@ -42,19 +48,32 @@ final class Requests {
     ctx.attribute(START_KEY, System.nanoTime());
     ctx.header(ID_HEADER, id);
     MDC.put("request", id);
+    Trace.of(ctx)
+        .ifPresent(
+            trace -> {
+              MDC.put("trace", trace.id());
+              MDC.put("parent", trace.parent());
+            });
   }
 
-  private static void end(Context ctx) {
+  private void end(Context ctx) {
     Long start = ctx.attribute(START_KEY);
-    long millis = start == null ? 0 : (System.nanoTime() - start) / 1_000_000;
-    String route = ctx.attribute(Routes.PATTERN_KEY);
-    LOG.info(
-        "{} {} {} {} ms",
-        ctx.method().isHttpMethod() ? ctx.method().name() : "?",
-        route == null ? "-" : route,
-        ctx.statusCode(),
-        millis);
+    long nanos = start == null ? 0 : System.nanoTime() - start;
+    long millis = nanos / NANOS_PER_MILLI;
+    String pattern = ctx.attribute(Routes.PATTERN_KEY);
+    String route = pattern == null ? "-" : pattern;
+    // Whatever else callers write there is theirs and goes nowhere.
+    String method = HandlerType.commonHttp().contains(ctx.method()) ? ctx.method().name() : "?";
+    meters.request(method, route, ctx.statusCode(), nanos);
+    LOG.atInfo()
+        .addKeyValue("method", method)
+        .addKeyValue("route", route)
+        .addKeyValue("status", ctx.statusCode())
+        .addKeyValue("millis", millis)
+        .log("{} {} {} {} ms", method, route, ctx.statusCode(), millis);
     MDC.remove("request");
+    MDC.remove("trace");
+    MDC.remove("parent");
   }
 
   private static String fresh() {

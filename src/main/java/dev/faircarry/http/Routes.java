@@ -1,6 +1,7 @@
 package dev.faircarry.http;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import java.util.LinkedHashMap;
@@ -62,11 +63,26 @@ final class Routes {
     return this;
   }
 
-  void install(RoutesConfig routes) {
-    paths.forEach((path, methods) -> install(routes, path, methods));
+  /**
+   * Makes all of them answer.
+   *
+   * @param cors has its say in what OPTIONS answers
+   */
+  void install(RoutesConfig routes, Cors cors) {
+    routes.before(Routes::requireKnownMethod);
+    paths.forEach((path, methods) -> install(routes, path, methods, cors));
   }
 
-  private static void install(RoutesConfig routes, String path, Map<HandlerType, Handler> methods) {
+  /** RFC 9110, section 9.1: a method nobody here has heard of is answered with 501. */
+  private static void requireKnownMethod(Context ctx) {
+    if (!HandlerType.commonHttp().contains(ctx.method())) {
+      throw new ProblemException(
+          ProblemCode.METHOD_UNKNOWN, "No address of this service answers that method.");
+    }
+  }
+
+  private static void install(
+      RoutesConfig routes, String path, Map<HandlerType, Handler> methods, Cors cors) {
     Map<HandlerType, Handler> all = new LinkedHashMap<>(methods);
     if (methods.containsKey(HandlerType.GET)) {
       // Jetty sends the headers, its length among them, and holds the body back.
@@ -76,7 +92,12 @@ final class Routes {
     all.keySet().forEach(method -> names.add(method.name()));
     names.add(HandlerType.OPTIONS.name());
     String allow = String.join(", ", names);
-    all.put(HandlerType.OPTIONS, ctx -> ctx.header("Allow", allow).status(204));
+    all.put(
+        HandlerType.OPTIONS,
+        ctx -> {
+          ctx.header("Allow", allow).status(204);
+          cors.preflight(ctx, allow);
+        });
     for (HandlerType method : HandlerType.commonHttp()) {
       Handler handler =
           all.getOrDefault(

@@ -19,6 +19,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 public final class Server implements AutoCloseable {
   private final Javalin javalin;
   private final Routes routes = new Routes();
+  private final Meters meters = new Meters();
   private final SolvePool pool;
   private final Optional<KeptRoutes> kept;
   private volatile boolean ready;
@@ -30,12 +31,14 @@ public final class Server implements AutoCloseable {
    */
   public Server(Parts parts, String host, int port) {
     this.pool = parts.pool();
-    this.kept = parts.kept().map(k -> new KeptRoutes(k, parts.judgeSplit()));
+    this.kept =
+        parts.kept().map(k -> new KeptRoutes(k, parts.judgeSplit(), parts.options(), meters));
     this.javalin = Javalin.create(config -> configure(config, parts));
     try {
       javalin.start(host, port);
     } catch (JavalinBindException e) {
       pool.close();
+      meters.close();
       throw new CannotListen(e);
     }
     ready = true;
@@ -58,6 +61,7 @@ public final class Server implements AutoCloseable {
     kept.ifPresent(KeptRoutes::close);
     javalin.stop();
     pool.close();
+    meters.close();
   }
 
   private boolean takesWork() {
@@ -78,6 +82,12 @@ public final class Server implements AutoCloseable {
         .ifPresent(all::add);
     all.add(new IssueCodeRoutes());
     all.add(new HealthRoutes(this::takesWork));
+    if (parts.options().metrics()) {
+      meters.solves(parts.splitTrip().counts());
+      meters.pool(parts.pool());
+      meters.process();
+      all.add(new MetricsRoutes(meters));
+    }
     all.add(new PageRoutes(parts.docsVersion(), new PageFiles(parts.templatesVersion())));
     return all;
   }
@@ -100,12 +110,14 @@ public final class Server implements AutoCloseable {
           http.setRequestHeaderSize(ServiceLimits.REQUEST_HEADER_BYTES);
           http.setIdleTimeout(ServiceLimits.IDLE_SECONDS * 1000L);
         });
-    Requests.install(config.routes);
+    new Requests(meters).install(config.routes);
     SecurityHeaders.install(config.routes);
+    Cors cors = new Cors(parts.options().corsOrigins());
+    cors.install(config.routes);
     Problems.install(config.routes);
     kept.ifPresent(k -> k.install(config.routes));
     resources(parts).forEach(resource -> resource.register(routes));
-    routes.install(config.routes);
+    routes.install(config.routes, cors);
   }
 
   /** Takes in bodies before a thread is given to the request, so that slow senders hold none. */

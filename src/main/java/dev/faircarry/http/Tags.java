@@ -51,7 +51,7 @@ final class Tags {
   /** Whether the reader has this already; the answer is then 304 without a body. */
   static boolean unchanged(Context ctx, String tag) {
     ctx.header("ETag", tag);
-    ctx.header("Vary", "Authorization");
+    ctx.res().addHeader("Vary", "Authorization");
     String has = ctx.header("If-None-Match");
     boolean same = has != null && (has.strip().equals("*") || has.contains(tag));
     if (same) {

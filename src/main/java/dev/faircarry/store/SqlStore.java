@@ -63,6 +63,24 @@ final class SqlStore implements Store {
     }
   }
 
+  /**
+   * Opens one of the documents that are kept, if there is any.
+   *
+   * @throws Seal.WrongKey if it was kept with other keys
+   */
+  void requireKeys() {
+    work.read(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT trip, number, sealed FROM revisions WHERE sealed IS NOT NULL LIMIT 1")
+                .map(
+                    (row, context) ->
+                        documents.trip(
+                            row.getString("trip"), row.getInt("number"), row.getBytes("sealed")))
+                .findOne());
+  }
+
   @Override
   public void close() {
     onClose.run();

@@ -2,7 +2,9 @@ package dev.faircarry.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
 import dev.faircarry.app.Store;
+import dev.faircarry.app.StoreTrouble;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -11,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -34,8 +37,28 @@ public final class Stores {
    *
    * @param file the database; its journal stands beside it
    * @throws IOException if the directory cannot be used
+   * @throws StoreTrouble if it does not open
+   * @throws Seal.WrongKey if what is in it was kept with other keys
    */
   public static Store sqlite(Path file, Seal seal) throws IOException {
+    try {
+      return checked(openSqlite(file, seal));
+    } catch (PoolInitializationException | FlywayException e) {
+      throw new StoreTrouble(StoreTrouble.Kind.UNAVAILABLE, e);
+    }
+  }
+
+  private static SqlStore checked(SqlStore store) {
+    try {
+      store.requireKeys();
+      return store;
+    } catch (RuntimeException e) {
+      store.close();
+      throw e;
+    }
+  }
+
+  private static SqlStore openSqlite(Path file, Seal seal) throws IOException {
     HikariDataSource writing =
         pool("sqlite-writer", sqliteSource(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
     HikariDataSource reading;
@@ -69,8 +92,19 @@ public final class Stores {
    * Opens a PostgreSQL database.
    *
    * @param url a JDBC address with user and password in it, or as libpq writes it
+   * @throws IllegalArgumentException if it is neither
+   * @throws StoreTrouble if the database does not answer
+   * @throws Seal.WrongKey if what is in it was kept with other keys
    */
   public static Store postgres(String url, Seal seal) {
+    try {
+      return checked(openPostgres(url, seal));
+    } catch (PoolInitializationException | FlywayException e) {
+      throw new StoreTrouble(StoreTrouble.Kind.UNAVAILABLE, e);
+    }
+  }
+
+  private static SqlStore openPostgres(String url, Seal seal) {
     HikariConfig config = new HikariConfig();
     config.setPoolName("postgres");
     PostgresAddress address = PostgresAddress.of(url);

@@ -114,6 +114,11 @@ final class KeptService implements AutoCloseable {
     return token.isEmpty() ? request : request.header("Authorization", "Bearer " + token);
   }
 
+  /** Takes the store away while the service runs. */
+  void loseStore() {
+    keeping.close();
+  }
+
   Reply get(String path, String token) {
     return send("GET", path, token, "");
   }

@@ -1,5 +1,6 @@
 package dev.faircarry.housefixture.app;
 
+import ch.qos.logback.classic.Level;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import dev.faircarry.housefixture.Wiring;
@@ -18,6 +19,7 @@ public final class AppBreaksRules {
   Javalin javalin;
   Server server;
   Servlet servlet;
+  Level level;
   Connection connection;
   DataSource source;
 
