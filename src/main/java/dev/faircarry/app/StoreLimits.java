@@ -51,4 +51,13 @@ public final class StoreLimits {
 
   /** Splits of which an instance remembers what to do if somebody does not come. */
   public static final int ABSENCES_KNOWN = 200;
+
+  /** Sealed bytes of trips that are kept open in memory, those used lately. */
+  public static final int OPENED_BYTES = 4_000_000;
+
+  /** Links that are kept in memory, those used lately. */
+  public static final int LATELY_LINKS = 2_000;
+
+  /** Bytes of documents that are kept written out in memory, those asked for lately. */
+  public static final int WRITTEN_BYTES = 8_000_000;
 }

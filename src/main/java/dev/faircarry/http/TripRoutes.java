@@ -12,7 +12,6 @@ import dev.faircarry.trip.Trip;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.util.List;
 import java.util.Optional;
 
 /** Stored trips as a whole: making, reading, deleting, exporting, erasing. */
@@ -22,6 +21,7 @@ final class TripRoutes implements Routes.Resource {
   private final KeptTrips trips;
   private final Optional<String> creationKey;
   private final OnceOnly once;
+  private final WrittenTrips written = new WrittenTrips();
 
   /**
    * @param creationKey what must be known to make a trip; empty if everybody may
@@ -95,7 +95,7 @@ final class TripRoutes implements Routes.Resource {
     Parameters.known(ctx);
     Visit visit = Visits.enter(ctx, trips);
     if (!Tags.unchanged(ctx, Tags.of(visit, visit.stored().head()))) {
-      Answers.json(ctx, PartRoutes.edit(visit).part(List.of()).orElseThrow());
+      Answers.json(ctx, written.of(visit));
     }
   }
 

@@ -42,6 +42,12 @@ final class SqlLinks implements LinkStore {
 
   @Override
   public Optional<Kept> find(String linkId) {
+    return work.unchanged()
+        .map(unchanged -> unchanged.links().get(linkId, () -> read(linkId)))
+        .orElseGet(() -> read(linkId));
+  }
+
+  private Optional<Kept> read(String linkId) {
     return work.read(
         handle ->
             handle

@@ -59,13 +59,23 @@ final class SqlTrips implements TripStore {
 
   @Override
   public Optional<StoredTrip> find(String id) {
+    return work.unchanged()
+        .map(unchanged -> unchanged.trips().get(id, () -> read(id)))
+        .orElseGet(() -> read(id))
+        .trip();
+  }
+
+  private Unchanged.Found read(String id) {
     return work.read(
         handle ->
             handle
                 .createQuery(COLUMNS + "AND r.number = t.head WHERE t.id = :id")
                 .bind("id", id)
-                .map((row, context) -> trip(row))
-                .findOne());
+                .map(
+                    (row, context) ->
+                        new Unchanged.Found(Optional.of(trip(row)), row.getBytes("sealed").length))
+                .findOne()
+                .orElse(Unchanged.Found.NOTHING));
   }
 
   @Override

@@ -11,6 +11,8 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -62,6 +64,7 @@ public final class Stores {
     HikariDataSource writing =
         pool("sqlite-writer", sqliteSource(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
     HikariDataSource reading;
+    DataVersion version;
     try {
       migrateAlone(file, writing);
       HikariConfig readers =
@@ -71,18 +74,24 @@ public final class Stores {
               SQLITE_READERS);
       readers.setConnectionInitSql("PRAGMA query_only = ON");
       reading = new HikariDataSource(readers);
+      version = new DataVersion(sqliteSource(file, SQLiteConfig.TransactionMode.DEFERRED));
     } catch (IOException | RuntimeException e) {
       writing.close();
       throw e;
+    } catch (SQLException e) {
+      writing.close();
+      throw new IOException("the database cannot be opened", e);
     }
     return new SqlStore(
         new Work.Each(
             Jdbi.create(reading),
             Jdbi.create(writing),
             false,
-            () -> writing.getHikariPoolMXBean().softEvictConnections()),
+            () -> writing.getHikariPoolMXBean().softEvictConnections(),
+            Optional.of(Unchanged.since(version))),
         new Documents(seal),
         () -> {
+          version.close();
           reading.close();
           writing.close();
         });
@@ -126,7 +135,12 @@ public final class Stores {
     }
     Jdbi jdbi = Jdbi.create(source);
     return new SqlStore(
-        new Work.Each(jdbi, jdbi, true, () -> source.getHikariPoolMXBean().softEvictConnections()),
+        new Work.Each(
+            jdbi,
+            jdbi,
+            true,
+            () -> source.getHikariPoolMXBean().softEvictConnections(),
+            Optional.empty()),
         new Documents(seal),
         source::close);
   }

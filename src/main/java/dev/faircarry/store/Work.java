@@ -1,6 +1,7 @@
 package dev.faircarry.store;
 
 import dev.faircarry.app.StoreTrouble;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -14,6 +15,9 @@ interface Work {
   /** Whether the statements are PostgreSQL's; otherwise SQLite's. */
   boolean postgres();
 
+  /** What was read since the last change, where that can be told at little cost. */
+  Optional<Unchanged> unchanged();
+
   /**
    * A transaction for each.
    *
@@ -21,7 +25,9 @@ interface Work {
    * @param afresh has connections opened anew: one that was opened when nothing could be written
    *     stays so for as long as it is open
    */
-  record Each(Jdbi reading, Jdbi writing, boolean postgres, Runnable afresh) implements Work {
+  record Each(
+      Jdbi reading, Jdbi writing, boolean postgres, Runnable afresh, Optional<Unchanged> unchanged)
+      implements Work {
     @Override
     public <T> T read(Function<Handle, T> work) {
       return Troubles.told(() -> reading.withHandle(work::apply));
@@ -42,6 +48,11 @@ interface Work {
 
   /** One transaction for all, which somebody else began and will end. */
   record Together(Handle handle, boolean postgres) implements Work {
+    @Override
+    public Optional<Unchanged> unchanged() {
+      return Optional.empty();
+    }
+
     @Override
     public <T> T read(Function<Handle, T> work) {
       return Troubles.told(() -> work.apply(handle));

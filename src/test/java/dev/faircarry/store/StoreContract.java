@@ -117,6 +117,27 @@ abstract class StoreContract {
     assertEquals(List.of(1), numbers(store.trips().history(id, 2, 3)));
   }
 
+  /** What was read is kept in memory; what others do to it must show at once. */
+  @Test
+  void whatAnotherInstanceDoesIsSeenAtOnce() throws Exception {
+    String id = kept("r1");
+    Token token = link(id, Role.VIEWER, Optional.empty());
+    try (Store other = open()) {
+      for (int i = 1; i < 20; i++) {
+        assertEquals("r" + i, store.trips().find(id).orElseThrow().state().trip().name());
+        assertEquals("r" + i, other.trips().find(id).orElseThrow().state().trip().name());
+        (i % 2 == 0 ? store : other).trips().change(id, to(i, "r" + (i + 1)));
+      }
+      assertTrue(store.links().find(token.linkId()).orElseThrow().link().holds(NOON));
+      assertTrue(other.links().revoke(id, token.linkId(), NOON));
+      assertFalse(store.links().find(token.linkId()).orElseThrow().link().holds(NOON));
+      assertEquals(Optional.empty(), store.links().find("nobody"));
+      assertTrue(other.trips().erase(id));
+      assertEquals(Optional.empty(), store.trips().find(id));
+      assertEquals(Optional.empty(), store.links().find(token.linkId()));
+    }
+  }
+
   private static List<Integer> numbers(List<RevisionLine> lines) {
     return lines.stream().map(RevisionLine::number).toList();
   }
