@@ -129,7 +129,9 @@ class MalformedRequestsTest {
     assertFalse(INSIDE.matcher(text).find(), said);
     JsonNode problem = Editor.json(answer);
     assertEquals(answer.status(), problem.get("status").asInt(), said);
-    if (answer.status() >= 500) {
+    // RFC 9110, section 9.1, asks for 501 where nobody knows the method.
+    boolean unknownMethod = problem.get("code").asText().equals("method-unknown");
+    if (answer.status() >= 500 && !unknownMethod) {
       assertEquals(503, answer.status(), said);
       assertTrue(HONEST.contains(problem.get("code").asText()), said);
       assertTrue(answer.headers().containsKey("retry-after"), said);
