@@ -105,7 +105,7 @@ class HouseTest {
             "split",
             "trip",
             "unit"));
-    table.put("csv", Set.of("app", "check", "split", "trip", "unit"));
+    table.put("csv", Set.of("app", "weigh", "check", "split", "trip", "unit"));
     table.put("http", Set.of("app", "access", "json", "csv", "check", "weigh", "split", "trip"));
     table.put("store", Set.of("app", "json", "weigh", "trip", "split", "access"));
     table.put(
@@ -120,7 +120,9 @@ class HouseTest {
             "provision",
             "effort",
             "choose",
-            "check"));
+            "check",
+            "split",
+            "trip"));
     return table;
   }
 

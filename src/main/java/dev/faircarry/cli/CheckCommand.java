@@ -28,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "SPLIT",
-      description = "split document; - reads standard input")
+      description = "split document, or a table (.csv); - reads standard input")
   private String split = "-";
 
   @Option(names = "--json", description = "answer as a document instead of a table")
@@ -51,7 +51,7 @@ final class CheckCommand implements Callable<Integer> {
       throw new BadInput("Only one of FILE and SPLIT can come from standard input.");
     }
     byte[] trip = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
-    byte[] made = console.documents().read(split, ServiceLimits.REQUEST_BYTES);
+    byte[] made = console.tables().split(split, trip);
     Reading<JudgedSplit> reading = SplitExchange.check(trip, made, useCase);
     if (reading instanceof Reading.Bad<JudgedSplit> bad) {
       return console.report(bad, json).number();

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 
 /** Reads the documents named on the command line. */
 final class Documents {
-  private static final String STANDARD_INPUT = "-";
+  static final String STANDARD_INPUT = "-";
 
   private final InputStream standardInput;
 

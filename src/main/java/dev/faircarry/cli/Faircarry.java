@@ -39,6 +39,8 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new KitCommand(parts.planAnswers(), console))
             .addSubcommand(new EffortCommand(parts.planAnswers(), console))
             .addSubcommand(new TakeCommand(parts.planAnswers(), console))
+            .addSubcommand(new TableCommand(console))
+            .addSubcommand(new TripCommand(console))
             .addSubcommand(
                 serving.added(
                     new CommandLine(new ServeCommand(parts.service(), serving, console)),
@@ -75,6 +77,12 @@ public final class Faircarry implements Callable<Integer> {
     if (e instanceof BadInput) {
       console.complain(String.valueOf(e.getMessage()));
       return ExitCode.BAD_INPUT.number();
+    }
+    if (e instanceof BadTable bad) {
+      boolean json =
+          command.getCommandSpec().findOption("--json") != null
+              && command.getParseResult().hasMatchedOption("--json");
+      return console.report(bad.issues(), bad.more(), json).number();
     }
     LOG.error("failed: {}", e.getClass().getName());
     console.complain("Something went wrong inside the program.");

@@ -48,7 +48,7 @@ abstract class PlanCommand implements Callable<Integer> {
     byte[] trip = read(file);
     return LookReader.read(
         trip,
-        split.isEmpty() ? Optional.empty() : Optional.of(read(split)),
+        split.isEmpty() ? Optional.empty() : Optional.of(console.tables().split(split, trip)),
         rule,
         model,
         withSplits);

@@ -21,7 +21,10 @@ final class RebalanceCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "FILE", description = "trip document, before the changes")
   private String file = "";
 
-  @Parameters(index = "1", paramLabel = "SPLIT", description = "split document agreed on")
+  @Parameters(
+      index = "1",
+      paramLabel = "SPLIT",
+      description = "split agreed on, a document or a table (.csv)")
   private String split = "";
 
   @Parameters(
@@ -52,10 +55,11 @@ final class RebalanceCommand implements Callable<Integer> {
               + ServiceLimits.MAX_EFFORT_STEPS
               + ".");
     }
+    byte[] trip = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
     Reading<Rebalanced> reading =
         RebalanceExchange.rebalance(
-            console.documents().read(file, ServiceLimits.REQUEST_BYTES),
-            console.documents().read(split, ServiceLimits.REQUEST_BYTES),
+            trip,
+            console.tables().split(split, trip),
             console.documents().read(changes, ServiceLimits.REQUEST_BYTES),
             useCase,
             effortSteps);

@@ -4,6 +4,7 @@ import dev.faircarry.app.MassUnits;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SplitResult;
 import dev.faircarry.app.SplitTrip;
+import dev.faircarry.csv.SplitTable;
 import dev.faircarry.json.Reading;
 import dev.faircarry.json.ResultWriter;
 import dev.faircarry.json.SplitExchange;
@@ -23,6 +24,9 @@ final class SplitCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "answer as a document instead of a table")
   private boolean json;
+
+  @Option(names = "--csv", description = "answer with the split as CSV")
+  private boolean csv;
 
   @Option(
       names = "--units",
@@ -51,8 +55,13 @@ final class SplitCommand implements Callable<Integer> {
       return console.report(bad, json);
     }
     SplitResult result = ((Reading.Read<SplitResult>) reading).value();
-    if (json) {
+    if (csv && result instanceof SplitResult.Found found) {
+      console.print(SplitTable.write(found.split(), found.trip()));
+    } else if (json) {
       console.print(ResultWriter.write(result));
+    } else if (csv) {
+      // That there is no split is no table.
+      console.complain(text(result, units));
     } else {
       console.print(text(result, units));
     }

@@ -24,13 +24,14 @@ final class WeighInCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "SPLIT",
-      description = "split document: what is in whose pack")
+      description = "split, a document or a table (.csv): what is in whose pack")
   private String split = "";
 
   @Parameters(
       index = "2",
       paramLabel = "READINGS",
-      description = "document with \"readings\", \"tolerance\", \"accept\"")
+      description =
+          "document with \"readings\", \"tolerance\", \"accept\", or a table of readings (.csv)")
   private String readings = "";
 
   @Option(names = "--json", description = "answer as a document instead of a table")
@@ -53,11 +54,12 @@ final class WeighInCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    byte[] document = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
     Reading<WeighedIn.Told> reading =
         WeighInExchange.weighIn(
-            console.documents().read(file, ServiceLimits.REQUEST_BYTES),
-            console.documents().read(split, ServiceLimits.REQUEST_BYTES),
-            console.documents().read(readings, ServiceLimits.REQUEST_BYTES));
+            document,
+            console.tables().split(split, document),
+            console.tables().readings(readings, document));
     if (reading instanceof Reading.Bad<WeighedIn.Told> bad) {
       return console.report(bad, json).number();
     }

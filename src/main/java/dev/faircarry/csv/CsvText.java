@@ -150,7 +150,7 @@ final class CsvText {
     for (int i = 0; i < Math.min(names.size(), CsvLimits.COLUMNS); i++) {
       String name = names.get(i).strip();
       Cell at = new Cell(table.text(), 1, Issues.shortened(name));
-      if (name.isEmpty() || table.passedOver(name)) {
+      if (name.isEmpty()) {
         continue;
       }
       if (!table.columns().contains(name)) {

@@ -19,7 +19,7 @@ final class Follows {
       case NOBODY_PRESENT, TOO_MANY_PIECES ->
           noted.hasAny(Table.HIKERS, Set.of("leavesAfterDay"))
               || noted.hasAny(Table.SHARED, Set.of("count", "perPersonDay"));
-      case UNKNOWN_PIECE -> noted.hasAny(Table.SHARED, Set.of("id", "part", "mass"));
+      case UNKNOWN_PIECE -> noted.hasAny(Table.SHARED, Set.of("id", "part"));
       case NO_CONTAINER ->
           noted.hasAny(Table.KIT, Set.of("hiker", "containsKind", "containsVolume"))
               || noted.hasAny(Table.SHARED, Set.of("containsKind", "containsVolume"));
@@ -27,6 +27,14 @@ final class Follows {
           noted.hasAny(Table.HIKERS, Set.of("id", "name"))
               || noted.hasAny(Table.KIT, Set.of("hiker", "id", "name"))
               || noted.hasAny(Table.SHARED, Set.of("id", "name"));
+      default -> false;
+    };
+  }
+
+  /** Whether an issue with this code can only be judged with the rest of a trip. */
+  static boolean fromTheRest(IssueCode code) {
+    return switch (code) {
+      case UNKNOWN_HIKER, NO_CONTAINER, NOBODY_PRESENT, WRONG_LENGTH -> true;
       default -> false;
     };
   }

@@ -9,6 +9,7 @@ import dev.faircarry.unit.Mass;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Hikers and their packs, a row each. Kits have a table of their own. */
 final class HikerTable {
@@ -34,6 +35,24 @@ final class HikerTable {
         row.flag("minor"),
         row.whole("leavesAfterDay", 1),
         pack(row),
+        List.of());
+  }
+
+  /** A hiker of whom only this is known. */
+  static Hiker known(String id) {
+    return new Hiker(
+        id,
+        id,
+        Optional.empty(),
+        Optional.of(LOAD_STAND_IN),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        false,
+        OptionalInt.empty(),
+        Optional.empty(),
         List.of());
   }
 

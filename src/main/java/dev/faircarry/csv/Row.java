@@ -1,6 +1,7 @@
 package dev.faircarry.csv;
 
 import dev.faircarry.check.Cell;
+import dev.faircarry.check.IdText;
 import dev.faircarry.check.IssueCode;
 import dev.faircarry.check.Issues;
 import dev.faircarry.unit.Cost;
@@ -71,6 +72,39 @@ final class Row {
   void note(IssueCode code, String column, String message, String remedy) {
     String value = cells.getOrDefault(column, "");
     issues.add(code, at(column), table.shows(column, value) ? value : "", message, remedy);
+  }
+
+  /** A text that must be there. */
+  String needed(String column) {
+    if (!has(column)) {
+      missing(column, "Fill the cell.");
+    }
+    return text(column).orElse("");
+  }
+
+  /** Notes what is wrong with a text as an id, unless its cell is noted already. */
+  void id(String column, String id) {
+    Optional<IssueCode> fault = IdText.fault(id);
+    if (fault.isPresent() && !issues.has(at(column))) {
+      note(
+          fault.get(),
+          column,
+          "This cannot be an id: " + fault.get().meaning(),
+          fault.get().remedy());
+    }
+  }
+
+  /** A whole number within limits. */
+  int within(String column, int standIn, int most) {
+    int number = whole(column, standIn).orElse(standIn);
+    if ((number < 1 || number > most) && !issues.has(at(column))) {
+      note(
+          IssueCode.OUT_OF_RANGE,
+          column,
+          "The number " + number + " is outside 1 to " + most + ".",
+          "Write a whole number from 1 to " + most + ".");
+    }
+    return number;
   }
 
   /** Notes that a cell is empty that must not be. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What the group shares. A row with {@code part} empty is an item; of an item in parts that row has
@@ -79,7 +80,7 @@ final class SharedTable {
         id,
         Optional.empty(),
         List.of(),
-        java.util.OptionalInt.empty(),
+        OptionalInt.empty(),
         Optional.empty(),
         Optional.empty(),
         List.of(),

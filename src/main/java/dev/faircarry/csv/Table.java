@@ -76,7 +76,31 @@ public enum Table {
       "containsKind",
       "containsVolume",
       "cost",
-      "purpose");
+      "purpose"),
+
+  /** One row for each piece a hiker carries, for each opening and each handover at a camp. */
+  SPLIT(
+      List.of("hiker", "piece"),
+      "kind",
+      "hiker",
+      "hikerName",
+      "piece",
+      "pieceName",
+      "units",
+      "day",
+      "to"),
+
+  /** One row for each reading of a scale. */
+  READINGS(
+      List.of("kind", "mass"),
+      "kind",
+      "hiker",
+      "item",
+      "piece",
+      "mass",
+      "at",
+      "source",
+      "confirmed");
 
   private static final Set<String> SHOWN_OF_HIKERS = Set.of("id", "name", "party");
 
@@ -110,11 +134,6 @@ public enum Table {
   boolean shows(String column, String value) {
     return this != HIKERS
         || (SHOWN_OF_HIKERS.contains(column) && !(Mass.parse(value) instanceof Parse.Read));
-  }
-
-  /** Whether a column is there for people's eyes and not read. */
-  boolean passedOver(String column) {
-    return false;
   }
 
   /** The columns without which no row could be read. */

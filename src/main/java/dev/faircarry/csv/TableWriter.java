@@ -24,6 +24,7 @@ public final class TableWriter {
   /**
    * A table of a trip.
    *
+   * @param table hikers, kit or shared
    * @param trip as the reader of the table may see it
    */
   public static byte[] write(Table table, Trip trip) {
@@ -32,8 +33,18 @@ public final class TableWriter {
       case HIKERS -> trip.hikers().forEach(hiker -> rows.add(HikerTable.written(hiker)));
       case KIT -> trip.hikers().forEach(hiker -> rows.addAll(kit(hiker)));
       case SHARED -> trip.shared().forEach(item -> rows.addAll(SharedTable.written(item)));
+      case SPLIT, READINGS -> throw new IllegalArgumentException("no table of a trip: " + table);
     }
-    return write(table.columns(), rows);
+    return write(table, rows);
+  }
+
+  /** The kit of one hiker. */
+  public static byte[] kitOf(Trip trip, String hiker) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    trip.hikers().stream()
+        .filter(each -> each.id().equals(hiker))
+        .forEach(each -> rows.addAll(kit(each)));
+    return write(Table.KIT, rows);
   }
 
   private static List<Map<String, String>> kit(Hiker hiker) {
@@ -44,7 +55,8 @@ public final class TableWriter {
     return rows;
   }
 
-  static byte[] write(List<String> columns, List<Map<String, String>> rows) {
+  static byte[] write(Table table, List<Map<String, String>> rows) {
+    List<String> columns = table.columns();
     StringWriter out = new StringWriter();
     try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
       writer.writeRecord(columns);

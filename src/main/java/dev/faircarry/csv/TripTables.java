@@ -8,6 +8,8 @@ import dev.faircarry.check.Pointer;
 import dev.faircarry.check.TripIssues;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
+import dev.faircarry.trip.Limits;
+import dev.faircarry.trip.Policy;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
@@ -31,11 +33,13 @@ public final class TripTables {
   private final Way way;
   private final CellIssues issues = new CellIssues();
   private final Places places = new Places();
+  private final boolean alone;
   private boolean statesHidden;
 
-  private TripTables(Trip base, Way way) {
+  private TripTables(Trip base, Way way, boolean alone) {
     this.base = base;
     this.way = way;
+    this.alone = alone;
   }
 
   /**
@@ -57,7 +61,18 @@ public final class TripTables {
 
   /** The trip with what the tables hold; hikers keep a kit for which there is no table. */
   public static TableReading<Trip> into(Trip base, Map<Table, byte[]> tables, Way way) {
-    return new TripTables(base, way).read(tables);
+    return new TripTables(base, way, false).read(tables);
+  }
+
+  /**
+   * One table by itself, in a trip of nothing else. What only the rest of a trip could tell is not
+   * judged; a kit belongs to hikers of whom only what its table calls them is known.
+   */
+  public static TableReading<Trip> alone(Table table, byte[] bytes) {
+    Trip nothing =
+        new Trip(
+            "-", Limits.DAYS, Policy.DEFAULT, List.of(), List.of(), List.of(), Optional.empty());
+    return new TripTables(nothing, Way.REPLACE, true).read(Map.of(table, bytes));
   }
 
   private TableReading<Trip> read(Map<Table, byte[]> tables) {
@@ -71,6 +86,9 @@ public final class TripTables {
         rows.containsKey(Table.HIKERS) ? hikers(rows.get(Table.HIKERS)) : base.hikers();
     if (statesHidden) {
       return new TableReading.StatesHidden<>();
+    }
+    if (alone && rows.containsKey(Table.KIT)) {
+      hikers = named(rows.get(Table.KIT));
     }
     WhoIs who = new WhoIs(hikers);
     if (rows.containsKey(Table.KIT)) {
@@ -103,6 +121,15 @@ public final class TripTables {
               same.map(Hiker::kit).orElse(List.of())));
     }
     return hikers;
+  }
+
+  /** Whoever the rows of a kit name. */
+  private static List<Hiker> named(List<Row> rows) {
+    return rows.stream()
+        .flatMap(row -> row.text("hiker").stream())
+        .distinct()
+        .map(HikerTable::known)
+        .toList();
   }
 
   private List<Hiker> kits(List<Hiker> hikers, List<Row> rows, WhoIs who) {
@@ -218,7 +245,10 @@ public final class TripTables {
     List<Issue> found = new ArrayList<>();
     for (Issue issue : TripIssues.of(trip)) {
       Optional<Cell> cell = places.cell(issue.pointer()).or(() -> whole(issue.pointer(), given));
-      boolean follows = cell.filter(issues::has).isPresent() || Follows.from(issue.code(), issues);
+      boolean follows =
+          cell.filter(issues::has).isPresent()
+              || Follows.from(issue.code(), issues)
+              || (alone && (cell.isEmpty() || Follows.fromTheRest(issue.code())));
       if (!follows) {
         found.add(cell.map(at -> told(issue, at)).orElse(issue));
       }

@@ -10,6 +10,7 @@ import java.util.Optional;
 final class Accepting {
   static final String JSON = "application/json";
   static final String HTML = "text/html";
+  static final String CSV = "text/csv";
 
   private Accepting() {}
 

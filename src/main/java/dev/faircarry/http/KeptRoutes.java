@@ -25,7 +25,9 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
   @Override
   public void register(Routes routes) {
     new TripRoutes(parts.trips(), parts.creationKey()).register(routes);
-    new PartRoutes(parts.trips()).register(routes);
+    StoredTables tables = new StoredTables(parts.trips());
+    tables.register(routes);
+    new PartRoutes(parts.trips(), tables).register(routes);
     new LinkRoutes(parts.trips()).register(routes);
     new HistoryRoutes(parts.trips()).register(routes);
     new StoredSplitRoutes(parts.trips(), judge, new Waiting(parts.trips(), parts.wake()))

@@ -22,18 +22,21 @@ final class PartRoutes implements Routes.Resource {
 
   private final KeptTrips trips;
   private final OnceOnly once;
+  private final StoredTables tables;
 
-  PartRoutes(KeptTrips trips) {
+  PartRoutes(KeptTrips trips, StoredTables tables) {
     this.trips = trips;
+    this.tables = tables;
     this.once = new OnceOnly(trips);
   }
 
   @Override
   public void register(Routes routes) {
     routes.put(TRIP, ctx -> change(ctx, replace(ctx))).patch(TRIP, ctx -> change(ctx, merge(ctx)));
-    for (String list : List.of("hikers", "shared", "rules", "hikers/{hiker}/kit")) {
-      routes.get(TRIP + "/" + list, this::list).post(TRIP + "/" + list, this::add);
+    for (String list : List.of("hikers", "shared", "hikers/{hiker}/kit")) {
+      routes.get(TRIP + "/" + list, this::listOrTable).post(TRIP + "/" + list, this::addOrAppend);
     }
+    routes.get(TRIP + "/rules", this::list).post(TRIP + "/rules", this::add);
     for (String entry :
         List.of("hikers/{hiker}", "shared/{item}", "rules/{rule}", "hikers/{hiker}/kit/{item}")) {
       routes.delete(TRIP + "/" + entry, ctx -> change(ctx, DocumentEdit::remove));
@@ -65,7 +68,7 @@ final class PartRoutes implements Routes.Resource {
   }
 
   /** What stands behind the id of the trip in the address. */
-  private static List<String> path(Context ctx) {
+  static List<String> path(Context ctx) {
     List<String> path = new ArrayList<>(List.of(ctx.path().split("/", -1)));
     // An empty first step, "v1", "trips" and the id; ids need no escapes.
     return List.copyOf(path.subList(4, path.size()));
@@ -78,6 +81,22 @@ final class PartRoutes implements Routes.Resource {
     byte[] part = edit(visit).part(path(ctx)).orElseThrow(PartRoutes::nowhere);
     if (!Tags.unchanged(ctx, Tags.of(visit, visit.stored().head()))) {
       Answers.json(ctx, part);
+    }
+  }
+
+  private void listOrTable(Context ctx) {
+    if (StoredTables.wanted(ctx)) {
+      tables.read(ctx);
+    } else {
+      list(ctx);
+    }
+  }
+
+  private void addOrAppend(Context ctx) {
+    if (StoredTables.sent(ctx)) {
+      tables.append(ctx);
+    } else {
+      add(ctx);
     }
   }
 

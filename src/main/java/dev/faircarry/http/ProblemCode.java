@@ -6,7 +6,7 @@ import java.util.Locale;
 enum ProblemCode {
   INVALID_DOCUMENT(422, "The document has issues", "Each is listed with its place and a remedy."),
   UNREADABLE_DOCUMENT(
-      400, "The body cannot be read", "It is not UTF-8, not JSON, or nested too deep."),
+      400, "The body cannot be read", "It is not UTF-8, not JSON, not CSV, or nested too deep."),
   INVALID_PARAMETER(400, "A parameter of the address is wrong", "The detail names it."),
   NOT_FOUND(404, "There is nothing here", "Check the address; the documents list all of them."),
   METHOD_NOT_ALLOWED(405, "The method is not known here", "The Allow header lists those that are."),

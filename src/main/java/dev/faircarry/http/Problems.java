@@ -2,12 +2,15 @@ package dev.faircarry.http;
 
 import dev.faircarry.app.Busy;
 import dev.faircarry.app.ServiceLimits;
+import dev.faircarry.check.Issue;
+import dev.faircarry.csv.TableReading;
 import dev.faircarry.json.ProblemWriter;
 import dev.faircarry.json.Reading;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
@@ -44,10 +47,34 @@ final class Problems {
     return ((Reading.Read<T>) reading).value();
   }
 
+  /**
+   * The same of tables.
+   *
+   * @param around place of the trip they went into, in the document that was sent
+   */
+  static <T> T valueOf(TableReading<T> reading, String around) {
+    if (reading instanceof TableReading.StatesHidden<T>) {
+      throw new ProblemException(
+          ProblemCode.BODY_MASS_HIDDEN, "A hiker keeps this body mass to themselves.");
+    }
+    if (reading instanceof TableReading.Bad<T> bad) {
+      List<Issue> issues = bad.issues().stream().map(issue -> below(around, issue)).toList();
+      throw invalid(new Reading.Bad<>(issues, bad.more()));
+    }
+    return ((TableReading.Read<T>) reading).value();
+  }
+
+  private static Issue below(String around, Issue issue) {
+    return issue.cell().isPresent()
+        ? issue
+        : new Issue(
+            issue.code(), around + issue.pointer(), issue.value(), issue.message(), issue.remedy());
+  }
+
   private static ProblemException invalid(Reading.Bad<?> bad) {
     ProblemCode code =
         switch (bad.issues().get(0).code()) {
-          case NOT_UTF_8, NOT_JSON, TOO_DEEP -> ProblemCode.UNREADABLE_DOCUMENT;
+          case NOT_UTF_8, NOT_JSON, NOT_CSV, TOO_DEEP -> ProblemCode.UNREADABLE_DOCUMENT;
           case DOCUMENT_TOO_LARGE -> ProblemCode.TOO_LARGE;
           default -> ProblemCode.INVALID_DOCUMENT;
         };

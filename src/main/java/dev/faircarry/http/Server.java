@@ -75,6 +75,7 @@ public final class Server implements AutoCloseable {
         new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.explainTrip(), parts.pool()));
     all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
     all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
+    all.add(new TableRoutes());
     kept.ifPresent(all::add);
     parts
         .kept()

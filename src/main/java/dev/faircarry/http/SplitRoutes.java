@@ -3,11 +3,15 @@ package dev.faircarry.http;
 import dev.faircarry.app.ExplainTrip;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.SolvePool;
+import dev.faircarry.app.SplitResult;
 import dev.faircarry.app.SplitTrip;
+import dev.faircarry.csv.SplitTable;
+import dev.faircarry.csv.Table;
 import dev.faircarry.json.ExplanationWriter;
 import dev.faircarry.json.ResultWriter;
 import dev.faircarry.json.SplitExchange;
 import io.javalin.http.Context;
+import java.util.List;
 
 /** Splits and checks that are answered at once and not kept. */
 final class SplitRoutes implements Routes.Resource {
@@ -32,13 +36,18 @@ final class SplitRoutes implements Routes.Resource {
   }
 
   private void split(Context ctx) {
-    Accepting.json(ctx);
+    ctx.header("Vary", "Accept");
+    String kind = Accepting.oneOf(ctx, List.of(Accepting.JSON, Accepting.CSV));
     long effortSteps = Parameters.effortSteps(ctx);
     byte[] trip = Bodies.json(ctx);
-    Answers.json(
-        ctx,
-        ResultWriter.write(
-            Problems.valueOf(pool.run(() -> SplitExchange.split(trip, splitTrip, effortSteps)))));
+    SplitResult result =
+        Problems.valueOf(pool.run(() -> SplitExchange.split(trip, splitTrip, effortSteps)));
+    // That there is no split is no table; it is told as JSON to everybody.
+    if (kind.equals(Accepting.CSV) && result instanceof SplitResult.Found found) {
+      Answers.table(ctx, Table.SPLIT, SplitTable.write(found.split(), found.trip()));
+    } else {
+      Answers.json(ctx, ResultWriter.write(result));
+    }
   }
 
   private void explain(Context ctx) {

@@ -11,6 +11,8 @@ import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
 import dev.faircarry.app.Visit;
+import dev.faircarry.csv.SplitTable;
+import dev.faircarry.csv.Table;
 import dev.faircarry.json.KeptReader;
 import dev.faircarry.json.KeptWriter;
 import dev.faircarry.json.SeenSplit;
@@ -20,6 +22,7 @@ import dev.faircarry.split.Split;
 import dev.faircarry.trip.Trip;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -81,9 +84,13 @@ final class StoredSplitRoutes implements Routes.Resource {
   }
 
   private void byHand(Context ctx, Visit visit) {
-    byte[] body = Bodies.json(ctx);
-    Split made = Problems.valueOf(SplitReader.read(body));
-    JudgedSplit judged = judge.judge(visit.stored().state().trip(), made);
+    byte[] body = Bodies.read(ctx, new LinkedHashSet<>(List.of(Accepting.JSON, Accepting.CSV)));
+    Trip trip = visit.stored().state().trip();
+    Split made =
+        Bodies.kind(ctx).equals(Accepting.CSV)
+            ? Problems.valueOf(SplitTable.read(body, trip.hikers()), "")
+            : Problems.valueOf(SplitReader.read(body));
+    JudgedSplit judged = judge.judge(trip, made);
     Split split = judged.split();
     if (!judged.verdict().keepsRules()) {
       throw new ProblemException(
@@ -176,7 +183,8 @@ final class StoredSplitRoutes implements Routes.Resource {
   }
 
   private void read(Context ctx) {
-    Accepting.json(ctx);
+    ctx.header("Vary", "Accept");
+    String kind = Accepting.oneOf(ctx, List.of(Accepting.JSON, Accepting.CSV));
     Parameters.known(ctx);
     Visit visit = Visits.enter(ctx, trips);
     StoredSplit split =
@@ -185,7 +193,12 @@ final class StoredSplitRoutes implements Routes.Resource {
             .trips()
             .split(visit.stored().id(), ctx.pathParam("split"))
             .orElseThrow(StoredSplitRoutes::nowhere);
-    Answers.json(ctx, seen(visit, split));
+    if (kind.equals(Accepting.CSV)) {
+      Trip trip = answered(trips, split.trip(), split.revision()).state().trip();
+      Answers.table(ctx, Table.SPLIT, SplitTable.write(split.split(), trip));
+    } else {
+      Answers.json(ctx, seen(visit, split));
+    }
   }
 
   private byte[] seen(Visit visit, StoredSplit split) {

@@ -21,6 +21,12 @@ final class Tags {
     return "\"" + revision + "." + visit.role().name().toLowerCase(Locale.ROOT) + "." + who + "\"";
   }
 
+  /** The tag of the same as a table, which is another text. */
+  static String ofTable(Visit visit, int revision) {
+    String tag = of(visit, revision);
+    return tag.substring(0, tag.length() - 1) + ".csv\"";
+  }
+
   /** The revision a change was made from, as If-Match says. */
   static int expected(Context ctx, Visit visit) {
     String stated = ctx.header("If-Match");

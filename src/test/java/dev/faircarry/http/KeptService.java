@@ -88,7 +88,7 @@ final class KeptService implements AutoCloseable {
           method.equals("PATCH") ? "application/merge-patch+json" : "application/json");
     }
     for (int i = 0; i < headers.length; i += 2) {
-      request.header(headers[i], headers[i + 1]);
+      request.setHeader(headers[i], headers[i + 1]);
     }
     try {
       HttpResponse<String> response =
