@@ -32,6 +32,7 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
     new HistoryRoutes(parts.trips()).register(routes);
     new StoredSplitRoutes(parts.trips(), judge, new Waiting(parts.trips(), parts.wake()))
         .register(routes);
+    new ArrangingRoutes(parts.trips(), judge).register(routes);
     new SolveRoutes(parts.trips(), events).register(routes);
     new ReadingRoutes(parts.trips()).register(routes);
   }

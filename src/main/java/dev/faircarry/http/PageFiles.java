@@ -34,7 +34,6 @@ final class PageFiles {
           "directives/live.js",
           "directives/ref.js",
           "directives/repeat.js",
-          "directives/style-map.js",
           "async-directive.js");
 
   private static final Map<String, String> KINDS =

@@ -3,6 +3,7 @@ package dev.faircarry.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.faircarry.access.Sight;
+import dev.faircarry.app.JudgedSplit;
 import dev.faircarry.app.SplitResult;
 import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
@@ -39,7 +40,9 @@ public final class SeenSplit {
           "cautions",
           "kept",
           "proof",
-          "overCap");
+          "overCap",
+          "keepsRules",
+          "hikers");
 
   static final Set<String> STAY_OF_PROOF = Set.of("proved");
 
@@ -98,6 +101,30 @@ public final class SeenSplit {
     ObjectNode out = tree(ResultWriter.write(none));
     if (sight.hidesAny()) {
       keepOnly(out, STAY_WITHOUT_SPLIT);
+    }
+    return JsonBytes.of(out);
+  }
+
+  /**
+   * What the check says of a split that is not kept. Of a hiker whose body mass is hidden not even
+   * whether a load is within the target is told: whoever may try any load would find the target.
+   */
+  public static byte[] write(JudgedSplit judged, Sight sight) {
+    ObjectNode out = tree(ResultWriter.write(judged));
+    if (sight.hidesAny()) {
+      keepOnly(out, STAY);
+      // What was filled in follows the targets, hidden ones too.
+      out.remove("opened");
+      for (JsonNode each : out.path("hikers")) {
+        if (each instanceof ObjectNode one && sight.hides(one.path("hiker").asText())) {
+          keepOnly(one, STAY_OF_HIKER);
+          for (JsonNode morning : one.path("mornings")) {
+            keepOnly((ObjectNode) morning, STAY_OF_MORNING);
+          }
+        }
+      }
+      dropAbout(out.path("overCap"), sight, "hiker");
+      dropAbout(out.path("findings"), sight, "hikers");
     }
     return JsonBytes.of(out);
   }
