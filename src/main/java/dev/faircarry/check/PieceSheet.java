@@ -38,8 +38,7 @@ public record PieceSheet(List<Line> lines) {
   /** The sheet of a trip without issues. */
   public static PieceSheet of(Trip trip) {
     return new PieceSheet(
-        new Goods(new Itinerary(trip))
-            .all.stream().map(good -> line(good, trip.days())).toList());
+        new Goods(new Itinerary(trip)).all.stream().map(good -> line(good, trip.days())).toList());
   }
 
   private static Line line(Goods.Good good, int days) {

@@ -42,7 +42,6 @@ final class ArrangingRoutes implements Routes.Resource {
     Visit visit = Visits.enter(ctx, trips);
     Split split = Problems.valueOf(SplitReader.read(Bodies.json(ctx)));
     Answers.json(
-        ctx,
-        SeenSplit.write(judge.judge(visit.stored().state().trip(), split), visit.sight()));
+        ctx, SeenSplit.write(judge.judge(visit.stored().state().trip(), split), visit.sight()));
   }
 }
