@@ -17,6 +17,8 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -36,16 +38,26 @@ final class Meters implements AutoCloseable {
       new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
   private final JvmGcMetrics garbage = new JvmGcMetrics();
 
+  /** As many as there are answers to tell apart; finding one is quicker than describing it. */
+  private final Map<Answered, Timer> requests = new ConcurrentHashMap<>();
+
+  private record Answered(String method, String route, int status) {}
+
   /** Counts a request that has been answered. */
   void request(String method, String route, int status, long nanos) {
-    Timer.builder("faircarry.http.requests")
-        .description("requests answered, by method, pattern of the address and status")
-        .tag("method", method)
-        .tag("route", route)
-        .tag("status", String.valueOf(status))
-        .serviceLevelObjectives(BUCKETS)
-        .register(registry)
+    requests
+        .computeIfAbsent(new Answered(method, route, status), this::timer)
         .record(nanos, TimeUnit.NANOSECONDS);
+  }
+
+  private Timer timer(Answered answered) {
+    return Timer.builder("faircarry.http.requests")
+        .description("requests answered, by method, pattern of the address and status")
+        .tag("method", answered.method())
+        .tag("route", answered.route())
+        .tag("status", String.valueOf(answered.status()))
+        .serviceLevelObjectives(BUCKETS)
+        .register(registry);
   }
 
   /** Counts a request that the store could not serve. */
