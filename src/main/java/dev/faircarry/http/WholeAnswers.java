@@ -15,6 +15,8 @@ import org.eclipse.jetty.util.Callback;
  * who reads slowly holds no thread. Events go out as they come.
  */
 final class WholeAnswers extends Handler.Wrapper {
+  private static final int FIRST_BYTES = 2_048;
+
   WholeAnswers(Handler handler) {
     super(handler);
   }
@@ -27,7 +29,7 @@ final class WholeAnswers extends Handler.Wrapper {
 
   private static final class Gathered extends Response.Wrapper implements Callback {
     private final Callback sent;
-    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(FIRST_BYTES);
     private boolean gathering;
     private boolean passing;
 
