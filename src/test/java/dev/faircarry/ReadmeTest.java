@@ -23,6 +23,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -99,6 +100,23 @@ class ReadmeTest {
         run(new ByteArrayInputStream(shown.get(0).getBytes(StandardCharsets.UTF_8)), "split", "-");
     assertEquals(ExitCode.FINE.number(), run.exitCode(), run::out);
     assertTrue(run.out().startsWith("Lake and back\n"), run::out);
+  }
+
+  /** Each trip with a plan stands in the table, and its command says what stands beside it. */
+  @Test
+  void everyPlanSaysWhatIsShown() throws IOException {
+    List<String> shown = new ArrayList<>();
+    for (List<String> row : new Readme().table("plan")) {
+      String file = row.get(0).replaceFirst("^\\[.*]\\((.*)\\)$", "$1");
+      Run run = run(row.get(2).replace("`", ""), file);
+      assertEquals(ExitCode.FINE.number(), run.exitCode(), file);
+      String says = row.get(3).split("`", -1)[1];
+      assertTrue(run.out().contains(says), says + " in " + run.out());
+      shown.add(file);
+    }
+    try (Stream<Path> files = Files.list(Path.of("demo-data/plans"))) {
+      assertEquals(files.map(Path::toString).sorted().toList(), shown.stream().sorted().toList());
+    }
   }
 
   @Test

@@ -1,10 +1,15 @@
 package dev.faircarry.cli;
 
 import dev.faircarry.config.Setting;
+import dev.faircarry.effort.CostModel;
+import dev.faircarry.effort.WalkingRule;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -47,6 +52,8 @@ public final class Faircarry implements Callable<Integer> {
                     List.of(Setting.values())))
             .addSubcommand(new VersionCommand(parts.version(), console))
             .setCaseInsensitiveEnumValuesAllowed(true)
+            .registerConverter(WalkingRule.class, word(WalkingRule.values(), WalkingRule::text))
+            .registerConverter(CostModel.class, word(CostModel.values(), CostModel::text))
             .setParameterExceptionHandler(this::badCommandLine)
             .setExecutionExceptionHandler(this::failed);
     commands
@@ -87,6 +94,19 @@ public final class Faircarry implements Callable<Integer> {
     LOG.error("failed: {}", e.getClass().getName());
     console.complain("Something went wrong inside the program.");
     return ExitCode.INTERNAL.number();
+  }
+
+  /** Reads the words that documents use, which are not those of Java. */
+  private static <E> CommandLine.ITypeConverter<E> word(E[] values, Function<E, String> text) {
+    return stated -> {
+      for (E value : values) {
+        if (text.apply(value).equals(stated)) {
+          return value;
+        }
+      }
+      throw new CommandLine.TypeConversionException(
+          "use one of " + Stream.of(values).map(text).collect(Collectors.joining(", ")) + ".");
+    };
   }
 
   private static String usage(CommandLine command) {

@@ -8,6 +8,7 @@ import dev.faircarry.json.Reading;
 import dev.faircarry.json.RebalanceExchange;
 import dev.faircarry.json.RebalanceWriter;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,7 +19,10 @@ final class RebalanceCommand implements Callable<Integer> {
   private final Rebalance useCase;
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "trip document, before the changes")
+  @Parameters(
+      index = "0",
+      paramLabel = "FILE",
+      description = "trip document, before the changes; - reads standard input")
   private String file = "";
 
   @Parameters(
@@ -54,6 +58,9 @@ final class RebalanceCommand implements Callable<Integer> {
               + " to "
               + ServiceLimits.MAX_EFFORT_STEPS
               + ".");
+    }
+    if (Stream.of(file, split, changes).filter("-"::equals).count() > 1) {
+      throw new BadInput("Only one of FILE, SPLIT and CHANGES can come from standard input.");
     }
     byte[] trip = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
     Reading<Rebalanced> reading =

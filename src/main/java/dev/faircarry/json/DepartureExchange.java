@@ -9,12 +9,13 @@ import dev.faircarry.check.Departure;
 import dev.faircarry.check.DepartureCheck;
 import dev.faircarry.check.Essentials;
 import dev.faircarry.check.Fairness;
+import dev.faircarry.check.Issue;
 import dev.faircarry.check.IssueCode;
 import dev.faircarry.check.Issues;
 import dev.faircarry.check.Pointer;
 import dev.faircarry.check.Takers;
+import dev.faircarry.check.TripIssues;
 import dev.faircarry.split.Split;
-import dev.faircarry.trip.Form;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
@@ -179,6 +180,13 @@ public final class DepartureExchange {
     entry.done();
     if (named.isEmpty() && extra.isEmpty()) {
       entry.missing("piece", "");
+    } else if (named.isPresent() && extra.isPresent()) {
+      issues.add(
+          IssueCode.CONFLICTING_FIELDS,
+          Pointer.ROOT.at("item"),
+          "piece, item",
+          "A piece of the trip and a new item are asked for at once.",
+          "Ask for one of them.");
     }
     PieceRef piece = named.orElseGet(() -> PieceRef.item(extra.map(SharedItem::id).orElse("")));
     if (!(trip instanceof Reading.Read<Trip> read)
@@ -186,40 +194,54 @@ public final class DepartureExchange {
         || !issues.list().isEmpty()) {
       return Report.together(issues, List.of(trip, split), () -> new byte[0]);
     }
-    Trip now = read.value();
-    if (extra.isPresent()) {
-      Changed changed = TripChanging.apply(now, List.of(new Change.ItemAdded(extra.get())));
-      if (changed instanceof Changed.Made made) {
-        now = made.trip();
-      } else {
-        issues.add(
-            IssueCode.DUPLICATE_ID,
-            Pointer.ROOT.at("item").at("id"),
-            extra.get().id(),
-            "The trip has it already.");
-        return Report.bad(issues);
-      }
-    }
-    if (!isPiece(now, piece) || units < 1) {
+    Trip now = extra.map(item -> with(read.value(), item, issues)).orElse(read.value());
+    Pointer asked = Pointer.ROOT.at(extra.isPresent() ? "item" : "piece");
+    if (issues.list().isEmpty() && !isPiece(now, piece)) {
       issues.add(
           IssueCode.UNKNOWN_PIECE,
-          Pointer.ROOT.at("piece"),
+          asked,
           piece.text(),
-          "The trip has no such piece, or no units of it are asked for.");
+          extra.isPresent()
+              ? "The item comes in parts, and each of them is a piece of its own."
+              : "The trip has no such piece.",
+          "Name a shared item, or a part as item/part.");
+    }
+    if (units < 1) {
+      issues.add(
+          IssueCode.OUT_OF_RANGE,
+          Pointer.ROOT.at("units"),
+          String.valueOf(units),
+          "Less than one unit is asked for.");
+    }
+    if (!issues.list().isEmpty()) {
       return Report.bad(issues);
     }
     return new Reading.Read<>(
         JsonBytes.of(takers(Takers.of(now, RebalanceExchange.value(split), piece, units), now)));
   }
 
+  /** The trip with one more item; what is wrong with that is noted at the item. */
+  private static Trip with(Trip trip, SharedItem item, Issues issues) {
+    Pointer at = Pointer.ROOT.at("item");
+    Changed changed = TripChanging.apply(trip, List.of(new Change.ItemAdded(item)));
+    if (!(changed instanceof Changed.Made made)) {
+      issues.add(IssueCode.DUPLICATE_ID, at.at("id"), item.id(), "The trip has it already.");
+      return trip;
+    }
+    String last = "/shared/" + (made.trip().shared().size() - 1);
+    for (Issue issue : TripIssues.of(made.trip())) {
+      String below =
+          issue.pointer().startsWith(last) ? issue.pointer().substring(last.length()) : "";
+      issues.add(
+          issue.code(), new Pointer(at + below), issue.value(), issue.message(), issue.remedy());
+    }
+    return made.trip();
+  }
+
   private static boolean isPiece(Trip trip, PieceRef piece) {
     return trip.shared().stream()
         .filter(s -> s.id().equals(piece.item()))
-        .anyMatch(
-            s ->
-                s.form() instanceof Form.Parts parts
-                    ? parts.parts().stream().anyMatch(p -> piece.part().equals(Optional.of(p.id())))
-                    : piece.part().isEmpty());
+        .anyMatch(s -> RebalanceExchange.isPiece(s, piece));
   }
 
   private static ObjectNode takers(List<Takers.Taker> takers, Trip trip) {

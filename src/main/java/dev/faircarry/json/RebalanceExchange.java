@@ -5,11 +5,14 @@ import dev.faircarry.app.IfOneStaysHome;
 import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.Rebalanced;
 import dev.faircarry.check.Issue;
+import dev.faircarry.check.IssueCode;
 import dev.faircarry.check.Issues;
 import dev.faircarry.check.Pointer;
 import dev.faircarry.split.Split;
+import dev.faircarry.trip.Form;
 import dev.faircarry.trip.Limits;
 import dev.faircarry.trip.PieceRef;
+import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
 import dev.faircarry.trip.change.Change;
 import java.util.ArrayList;
@@ -100,16 +103,59 @@ public final class RebalanceExchange {
   private static Reading<Rebalance.Asked> asked(
       Entry entry, Reading<Trip> trip, Reading<Split> split) {
     List<Change> changes = ChangeReader.read(entry, "changes");
-    Set<PieceRef> frozen = new LinkedHashSet<>();
-    entry
-        .texts("frozen", Limits.PIECES)
-        .ifPresent(names -> names.forEach(name -> frozen.add(PieceRef.of(name))));
+    Set<PieceRef> frozen = frozen(entry, trip);
     OptionalInt most = entry.whole("maxHandovers", 0);
+    if (most.isPresent() && most.getAsInt() < 0) {
+      entry
+          .issues()
+          .add(
+              IssueCode.OUT_OF_RANGE,
+              entry.at().at("maxHandovers"),
+              String.valueOf(most.getAsInt()),
+              "There cannot be less than no handovers.",
+              "Write 0 or more, or leave it out.");
+    }
     entry.done();
     return Report.together(
         entry.issues(),
         List.of(trip, split),
         () -> new Rebalance.Asked(value(trip), value(split), changes, frozen, most));
+  }
+
+  /** Pieces of the trip before the changes; those added by them are with nobody yet. */
+  private static Set<PieceRef> frozen(Entry entry, Reading<Trip> trip) {
+    List<String> names = entry.texts("frozen", Limits.PIECES).orElse(List.of());
+    Set<PieceRef> frozen = new LinkedHashSet<>();
+    for (int i = 0; i < names.size(); i++) {
+      PieceRef piece = PieceRef.of(names.get(i));
+      Pointer place = entry.at().at("frozen").at(i);
+      frozen.add(piece);
+      if (trip instanceof Reading.Read<Trip> read
+          && !known(read.value(), piece)
+          && !entry.issues().has(place)) {
+        entry
+            .issues()
+            .add(
+                IssueCode.UNKNOWN_PIECE,
+                place,
+                names.get(i),
+                "No shared item or part is called “" + Issues.shortened(names.get(i)) + "”.");
+      }
+    }
+    return frozen;
+  }
+
+  private static boolean known(Trip trip, PieceRef piece) {
+    return trip.shared().stream()
+        .filter(item -> item.id().equals(piece.item()))
+        .anyMatch(item -> piece.part().isEmpty() || isPiece(item, piece));
+  }
+
+  /** Whether an item of this id is handed out as this piece: whole, by the unit, or this part. */
+  static boolean isPiece(SharedItem item, PieceRef piece) {
+    return item.form() instanceof Form.Parts parts
+        ? parts.parts().stream().anyMatch(p -> piece.part().equals(Optional.of(p.id())))
+        : piece.part().isEmpty();
   }
 
   private static Reading<Rebalanced> answer(

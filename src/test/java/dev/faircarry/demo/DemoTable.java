@@ -28,6 +28,7 @@ final class DemoTable {
     try {
       return Files.readAllLines(Path.of("README.md")).stream()
           .filter(line -> line.startsWith(ROW_START) && line.contains("(demo-data/"))
+          .filter(line -> !line.contains("(demo-data/plans/"))
           .map(DemoTable::row)
           .toList();
     } catch (IOException e) {
