@@ -12,12 +12,15 @@ import com.networknt.schema.SpecificationVersion;
 import io.restassured.filter.Filter;
 import io.restassured.filter.FilterContext;
 import io.restassured.http.Header;
+import io.restassured.http.Headers;
 import io.restassured.response.Response;
 import io.restassured.specification.FilterableRequestSpecification;
 import io.restassured.specification.FilterableResponseSpecification;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -36,13 +39,37 @@ public final class Contract implements Filter {
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
   private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
 
-  /** Headers of a request that change what is done. */
-  private static final Set<String> ASKED =
-      Set.of("if-match", "if-none-match", "idempotency-key", "prefer");
-
   /** Headers of an answer that a client acts on. */
   private static final Set<String> TOLD =
       Set.of("etag", "location", "retry-after", "preference-applied", "allow");
+
+  /**
+   * A request and its answer, by whatever client.
+   *
+   * @param asked headers of the request, names in lower case
+   * @param sent body of the request; empty where there is none or it is no text
+   * @param told headers of the answer, names in lower case
+   */
+  record Exchange(
+      String method,
+      URI target,
+      Map<String, String> asked,
+      String sent,
+      int status,
+      Map<String, String> told,
+      byte[] body) {
+    private String place() {
+      return method + " " + target.getPath() + " " + status;
+    }
+
+    private String kind() {
+      return told.getOrDefault("content-type", "").split(";", 2)[0];
+    }
+
+    private String text() {
+      return new String(body, StandardCharsets.UTF_8);
+    }
+  }
 
   private static JsonNode read() {
     try (InputStream in = Contract.class.getResourceAsStream("/openapi/openapi.yaml")) {
@@ -75,115 +102,134 @@ public final class Contract implements Filter {
       FilterableResponseSpecification responseSpec,
       FilterContext context) {
     Response response = context.next(request, responseSpec);
-    String path = URI.create(request.getURI()).getPath();
-    String place = request.getMethod() + " " + path + " " + response.statusCode();
-    check(place, request.getMethod(), path, response);
-    JsonNode item = pathItem(path);
-    if (item != null && response.statusCode() < 300) {
-      taken(place, item.path(request.getMethod().toLowerCase(Locale.ROOT)), request);
-    }
+    check(
+        new Exchange(
+            request.getMethod(),
+            URI.create(request.getURI()),
+            headers(request.getHeaders()),
+            request.getBody() instanceof String text ? text : "",
+            response.statusCode(),
+            headers(response.headers()),
+            response.asByteArray()));
     return response;
   }
 
-  /** A request that was taken has only parameters, headers and a body that the contract knows. */
-  private static void taken(
-      String place, JsonNode operation, FilterableRequestSpecification request) {
-    Set<String> known = new HashSet<>();
-    operation
-        .path("parameters")
-        .forEach(p -> known.add(resolve(p).path("name").asText().toLowerCase(Locale.ROOT)));
-    String query = URI.create(request.getURI()).getQuery();
-    for (String parameter : query == null ? new String[0] : query.split("&", -1)) {
-      String name = parameter.split("=", 2)[0];
-      require(known.contains(name.toLowerCase(Locale.ROOT)), place + " took ?" + name);
+  private static Map<String, String> headers(Headers all) {
+    Map<String, String> headers = new HashMap<>();
+    for (Header header : all) {
+      headers.put(header.getName().toLowerCase(Locale.ROOT), header.getValue());
     }
-    for (Header header : request.getHeaders()) {
-      String name = header.getName().toLowerCase(Locale.ROOT);
-      require(!ASKED.contains(name) || known.contains(name), place + " took " + name);
+    return headers;
+  }
+
+  /** Ends the test when an answer, or a request that was taken, is none of the contract. */
+  static void check(Exchange exchange) {
+    JsonNode item = pathItem(exchange.target().getPath());
+    if (item == null || exchange.status() == 405 || exchange.status() == 501) {
+      // Unknown addresses and methods have no operation; what they answer has a schema all the
+      // same.
+      checkProblem(exchange);
+      return;
     }
-    JsonNode content = operation.path("requestBody").path("content");
-    Object body = request.getBody();
-    if (body instanceof String text && content.has("application/json")) {
-      List<Error> errors = errors(content.at("/application~1json/schema"), text);
-      require(errors.isEmpty(), place + " took what the contract refuses: " + errors);
+    if (exchange.method().equals("HEAD") || exchange.method().equals("OPTIONS")) {
+      require(exchange.body().length == 0, exchange.place() + " has a body");
+      return;
+    }
+    JsonNode operation = item.get(exchange.method().toLowerCase(Locale.ROOT));
+    require(operation != null, exchange.place() + ": the contract has no such operation");
+    answer(exchange, operation);
+    if (exchange.status() < 300) {
+      taken(exchange, operation);
     }
   }
 
-  private static void check(String place, String method, String path, Response response) {
-    JsonNode item = pathItem(path);
-    int status = response.statusCode();
-    if (item == null || status == 405 || status == 501) {
-      // Unknown addresses and methods have no operation; what they answer has a schema all the
-      // same.
-      checkProblem(place, response);
-      return;
-    }
-    if (method.equals("HEAD") || method.equals("OPTIONS")) {
-      require(response.asByteArray().length == 0, place + " has a body");
-      return;
-    }
-    JsonNode operation = item.get(method.toLowerCase(Locale.ROOT));
-    require(operation != null, place + ": the contract has no such operation");
-    JsonNode answer = resolve(operation.path("responses").path(String.valueOf(status)));
+  private static void answer(Exchange exchange, JsonNode operation) {
+    String place = exchange.place();
+    JsonNode answer = resolve(operation.path("responses").path(String.valueOf(exchange.status())));
     require(!answer.isMissingNode(), place + ": the contract has no such status");
-    headers(place, answer, response);
+    answerHeaders(exchange, answer);
     if (!answer.has("content")) {
-      require(response.asByteArray().length == 0, place + " has a body the contract does not know");
+      require(exchange.body().length == 0, place + " has a body the contract does not know");
       return;
     }
-    String kind = kind(response);
-    JsonNode content = answer.path("content").path(kind);
-    require(!content.isMissingNode(), place + ": the contract does not know " + kind);
-    if (kind.endsWith("json")) {
-      List<Error> errors = errors(content.get("schema"), response.asString());
-      require(errors.isEmpty(), place + ": " + errors + "\n" + response.asString());
+    JsonNode content = answer.path("content").path(exchange.kind());
+    require(!content.isMissingNode(), place + ": the contract does not know " + exchange.kind());
+    if (exchange.kind().endsWith("json")) {
+      List<Error> errors = errors(content.get("schema"), exchange.text());
+      require(errors.isEmpty(), place + ": " + errors + "\n" + exchange.text());
     }
   }
 
   /** Headers that mean something here are declared; those that are always there are there. */
-  private static void headers(String place, JsonNode answer, Response response) {
+  private static void answerHeaders(Exchange exchange, JsonNode answer) {
     Set<String> declared = new HashSet<>();
     for (Map.Entry<String, JsonNode> header : answer.path("headers").properties()) {
-      declared.add(header.getKey().toLowerCase(Locale.ROOT));
-      boolean needed = resolve(header.getValue()).path("required").asBoolean();
+      String name = header.getKey().toLowerCase(Locale.ROOT);
+      declared.add(name);
+      JsonNode resolved = resolve(header.getValue());
+      String value = exchange.told().get(name);
       require(
-          !needed || response.headers().hasHeaderWithName(header.getKey()),
-          place + " lacks " + header.getKey());
+          value != null || !resolved.path("required").asBoolean(),
+          exchange.place() + " lacks " + header.getKey());
+      String pattern = resolved.at("/schema/pattern").asText();
+      require(
+          value == null || value.matches(pattern.isEmpty() ? ".*" : pattern + ".*"),
+          exchange.place() + ": " + header.getKey() + " " + value);
     }
-    for (Header header : response.headers()) {
-      String name = header.getName().toLowerCase(Locale.ROOT);
+    for (String name : exchange.told().keySet()) {
       require(
           !TOLD.contains(name) || declared.contains(name),
-          place + ": the contract does not know the header " + name);
+          exchange.place() + ": the contract does not know the header " + name);
     }
   }
 
-  private static void checkProblem(String place, Response response) {
-    require(List.of(404, 405, 501).contains(response.statusCode()), place + ": unknown address");
-    if (response.asByteArray().length > 0) {
-      require(kind(response).equals("application/problem+json"), place + ": " + kind(response));
+  /** A request that was taken has only parameters and a body that the contract knows. */
+  private static void taken(Exchange exchange, JsonNode operation) {
+    String place = exchange.place();
+    Set<String> known = new HashSet<>();
+    operation
+        .path("parameters")
+        .forEach(p -> known.add(resolve(p).path("name").asText().toLowerCase(Locale.ROOT)));
+    String query = exchange.target().getQuery();
+    for (String parameter : query == null ? new String[0] : query.split("&", -1)) {
+      String name = parameter.split("=", 2)[0];
+      require(known.contains(name.toLowerCase(Locale.ROOT)), place + " took ?" + name);
+    }
+    String kind = exchange.asked().getOrDefault("content-type", "").split(";", 2)[0];
+    JsonNode content = operation.path("requestBody").path("content");
+    if (!exchange.sent().isEmpty() && kind.endsWith("json") && content.has(kind)) {
+      List<Error> errors = errors(content.get(kind).get("schema"), exchange.sent());
+      require(errors.isEmpty(), place + " took what the contract refuses: " + errors);
+    }
+  }
+
+  private static void checkProblem(Exchange exchange) {
+    require(
+        List.of(404, 405, 501).contains(exchange.status()), exchange.place() + ": unknown address");
+    if (exchange.body().length > 0) {
+      require(
+          exchange.kind().equals("application/problem+json"),
+          exchange.place() + ": " + exchange.kind());
       JsonNode schema =
           DOCUMENT.at("/components/responses/NotFound/content/application~1problem+json/schema");
-      List<Error> errors = errors(schema, response.asString());
-      require(errors.isEmpty(), place + ": " + errors);
+      List<Error> errors = errors(schema, exchange.text());
+      require(errors.isEmpty(), exchange.place() + ": " + errors);
     }
   }
 
-  private static String kind(Response response) {
-    return response.contentType().split(";", 2)[0];
-  }
-
+  /** The exact path, or the template with the fewest variables that fits it. */
   private static JsonNode pathItem(String path) {
-    JsonNode exact = DOCUMENT.path("paths").get(path);
-    if (exact != null) {
-      return exact;
-    }
+    JsonNode best = DOCUMENT.path("paths").get(path);
+    int fewest = best == null ? Integer.MAX_VALUE : 0;
     for (Map.Entry<String, JsonNode> entry : DOCUMENT.path("paths").properties()) {
-      if (path.matches(entry.getKey().replaceAll("\\{[^}]+}", "[^/]+"))) {
-        return entry.getValue();
+      int variables = entry.getKey().split("\\{", -1).length;
+      boolean fits = path.matches(entry.getKey().replaceAll("\\{[^}]+}", "[^/]+"));
+      if (fits && variables < fewest) {
+        fewest = variables;
+        best = entry.getValue();
       }
     }
-    return null;
+    return best;
   }
 
   /** What stands as the value of an example, which may be a reference. */

@@ -17,8 +17,11 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,7 +72,9 @@ final class KeptService implements AutoCloseable {
     }
   }
 
-  /** Sends a request; headers as name, value, name, value. */
+  /**
+   * Sends a request; headers as name, value, name, value. The answer is held against the contract.
+   */
   Reply send(String method, String path, String token, String body, String... headers) {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
@@ -93,6 +98,26 @@ final class KeptService implements AutoCloseable {
     try {
       HttpResponse<String> response =
           CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+      Map<String, String> asked = new HashMap<>();
+      response
+          .request()
+          .headers()
+          .map()
+          .forEach((name, values) -> asked.put(name.toLowerCase(Locale.ROOT), values.get(0)));
+      Map<String, String> told = new HashMap<>();
+      response
+          .headers()
+          .map()
+          .forEach((name, values) -> told.put(name.toLowerCase(Locale.ROOT), values.get(0)));
+      Contract.check(
+          new Contract.Exchange(
+              method,
+              response.uri(),
+              asked,
+              body,
+              response.statusCode(),
+              told,
+              response.body().getBytes(StandardCharsets.UTF_8)));
       return new Reply(response.statusCode(), response);
     } catch (IOException e) {
       throw new AssertionError(e);
