@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>A wish (a list of steps nowhere to be passed) cannot come true where own kit alone passes it,
  * or where on some day the most that hikers can hold exactly, each at a wanted step of its own, is
  * less than what the group carries that day ({@link Matching}). With several days the highest
- * wanted steps must be shared among them, see {@link Shares}.
+ * wanted steps must be shared among them, see {@link Shares} and {@link DayWeights}.
  */
 final class Bound {
   private static final int MOST_MORNINGS_SHARED = 120;
@@ -17,11 +17,13 @@ final class Bound {
   private final Model m;
   private final int[] ownList;
   private final Reachable reachable;
+  private final DayWeights weights;
 
   Bound(Model model) {
     m = model;
     ownList = new State(m).list();
     reachable = new Reachable(m);
+    weights = new DayWeights(m, reachable);
   }
 
   /**
@@ -64,7 +66,7 @@ final class Bound {
       return true;
     }
     boolean eachValue = m.days > 1 && m.days * m.hikers <= MOST_MORNINGS_SHARED;
-    return new Shares(wanted, eachValue).excluded();
+    return new Shares(wanted, eachValue).excluded() || (eachValue && weights.excludes(wanted));
   }
 
   /**

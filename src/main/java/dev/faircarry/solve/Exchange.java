@@ -13,6 +13,9 @@ final class Exchange {
   /** A thousandth over a cap costs more than any step. */
   private static final long PER_EXCESS = 1L << 46;
 
+  private static final int MOST_EJECTED = 7;
+  private static final int CHAIN_ONE_IN = 2;
+
   private final State state;
   private final Model m;
   private final Dice dice;
@@ -27,6 +30,7 @@ final class Exchange {
    */
   private final int[][] alike;
 
+  private boolean chains;
   private int[] kept = {};
   private Optional<Moves> limits = Optional.empty();
   private int[][] held = {};
@@ -100,7 +104,7 @@ final class Exchange {
       }
       int slot = (int) (t % memory);
       long limit = Math.max(late[slot], cost);
-      boolean changed = m.stages == 1 ? tryPlain(worst, limit) : tryStaged(limit);
+      boolean changed = m.stages == 1 ? tryOne(worst, limit) : tryStaged(limit);
       if (changed && cost < bestCost) {
         bestCost = cost;
         bestHere = state.routes();
@@ -204,6 +208,64 @@ final class Exchange {
       }
     }
     return worst;
+  }
+
+  private boolean tryOne(int worst, long limit) {
+    boolean chain = chains && limits.isEmpty() && dice.below(CHAIN_ONE_IN) == 0;
+    return chain ? tryChain(worst, limit) : tryPlain(worst, limit);
+  }
+
+  /** From now on also tries longer chains, which rules that leave little room call for. */
+  void withChains() {
+    chains = true;
+  }
+
+  /** A block goes to somebody, and others leave that pack one by one until all rules hold again. */
+  private boolean tryChain(int worst, long limit) {
+    int one =
+        dice.below(2) == 0 && countOf[worst] > 0
+            ? blocksOf[worst][dice.below(countOf[worst])]
+            : dice.below(placeOf.length);
+    int to = dice.below(m.hikers);
+    if (to == state.holder[one][0] || !m.blocks.get(one).allowed()[0][to]) {
+      return false;
+    }
+    int[] moved = new int[1 + MOST_EJECTED];
+    int[] from = new int[1 + MOST_EJECTED];
+    int size = 0;
+    moved[size] = one;
+    from[size++] = give(one, to);
+    while (size <= MOST_EJECTED && (state.broken() > 0 || dice.below(2) == 0) && countOf[to] > 1) {
+      int out = blocksOf[to][dice.below(countOf[to])];
+      int next = dice.below(4) == 0 ? from[0] : dice.below(m.hikers);
+      if (out != one && next != to && m.blocks.get(out).allowed()[0][next]) {
+        moved[size] = out;
+        from[size++] = give(out, next);
+      } else if (dice.below(4) == 0) {
+        break;
+      }
+    }
+    effort.spend(2L * size);
+    long now = state.broken() > 0 ? Long.MAX_VALUE : total();
+    if (now <= limit && keeps()) {
+      cost = now;
+      return true;
+    }
+    while (size > 0) {
+      size--;
+      give(moved[size], from[size]);
+    }
+    return false;
+  }
+
+  /** Moves a block and says who had it. */
+  private int give(int block, int to) {
+    int from = state.holder[block][0];
+    state.take(block);
+    state.put(block, to);
+    delist(block, from);
+    enlist(block, to);
+    return from;
   }
 
   /** A move or an exchange between two hikers who both stay to the end. */

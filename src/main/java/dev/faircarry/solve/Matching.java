@@ -10,8 +10,9 @@ import java.util.Arrays;
  * @param total the greatest sum of gains over all ways to give every row a column of its own
  * @param rowPotential with {@code columnPotential}: row + column is at least the gain everywhere,
  *     and the potentials sum to {@code total}
+ * @param columnOfRow a way that reaches the total
  */
-record Matching(long total, long[] rowPotential, long[] columnPotential) {
+record Matching(long total, long[] rowPotential, long[] columnPotential, int[] columnOfRow) {
   /** The gain of a pair that must not be used. */
   static final long FORBIDDEN = -(1L << 50);
 
@@ -76,6 +77,10 @@ record Matching(long total, long[] rowPotential, long[] columnPotential) {
       columns[k] = -v[k + 1];
       total += rows[k] + columns[k];
     }
-    return new Matching(total, rows, columns);
+    int[] columnOfRow = new int[n];
+    for (int j = 1; j <= n; j++) {
+      columnOfRow[rowOf[j] - 1] = j - 1;
+    }
+    return new Matching(total, rows, columns, columnOfRow);
   }
 }

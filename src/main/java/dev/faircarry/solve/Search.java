@@ -22,6 +22,10 @@ final class Search {
   private static final int DAY_GAP = 12;
 
   private static final int EXHAUSTIBLE_BLOCKS = 40;
+  private static final int STRIDES = 64;
+  private static final int STRIDE_TRIES = 40;
+  private static final long GROUP_STEPS = 4_000;
+  private static final int MOST_PIECES_OVER_DAYS = 60;
 
   private final Model m;
   private final State state;
@@ -96,6 +100,7 @@ final class Search {
     long each =
         Math.max(500, Math.min(effort.left() / 24, perBlock * (m.blocks.size() + m.hikers)));
     Exchange exchange = new Exchange(state, dice, effort);
+    exchange.withChains();
     for (int round = 0; round < 2 && !finished(); round++) {
       exchange.run(Weights.quadratic(aims, 20), 200, each);
       exchange.run(Weights.quadratic(aims, 2), 100, each);
@@ -103,6 +108,35 @@ final class Search {
       exchange.run(Weights.growing(aims, 3, 2), 20, each);
     }
     exchange.finish();
+    plunge();
+  }
+
+  /**
+   * Over several days, and with rules that leave little room, single changes do not get far: the
+   * highest step is lowered by giving out anew what groups hold, in large strides first.
+   */
+  private void plunge() {
+    if (m.days == 1 || m.stages > 1 || state.totalExcess > 0) {
+      return;
+    }
+    Regroup regroup = new Regroup(state, dice, effort);
+    int[] list = state.list();
+    int low = bound.atLevel(list, 0, list[0]) - 1;
+    boolean lowered = true;
+    while (lowered && !effort.over()) {
+      lowered = false;
+      for (int stride = 2; stride <= STRIDES && !lowered; stride *= 2) {
+        int step = list[0];
+        int aim = step - Math.max(1, (step - low) / stride);
+        int[] wanted = list.clone();
+        Arrays.fill(wanted, aim);
+        if (aim > low) {
+          Wish wish = Wish.overall(m.days, wanted, 0);
+          lowered = regroup.find(wish, step, STRIDE_TRIES, GROUP_STEPS);
+          list = state.list();
+        }
+      }
+    }
   }
 
   private boolean finished() {
@@ -217,7 +251,7 @@ final class Search {
       }
     }
     GroupSearch.Result result = GroupSearch.Result.UNKNOWN;
-    if (m.days == 1) {
+    if (m.days == 1 || m.blocks.size() <= MOST_PIECES_OVER_DAYS) {
       result = new PieceSearch(m, wish, effort).search(state, PIECE_STEPS << (2 * pass));
     }
     if (result == GroupSearch.Result.UNKNOWN && whole && m.days == 1 && m.hikers <= FEW) {
@@ -225,6 +259,11 @@ final class Search {
     }
     if (result != GroupSearch.Result.UNKNOWN) {
       return result;
+    }
+    if (m.days > 1
+        && new Regroup(state, dice, effort)
+            .find(wish, list[last], STRIDE_TRIES << pass, GROUP_STEPS)) {
+      return GroupSearch.Result.FOUND;
     }
     if (new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {
       return GroupSearch.Result.FOUND;
