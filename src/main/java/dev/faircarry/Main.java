@@ -60,6 +60,7 @@ public final class Main {
                 rebalance(),
                 PLAN_ANSWERS,
                 (settings, listening) -> serve(splitTrip, judgeSplit, build, settings, listening),
+                Opening::copy,
                 environment,
                 build.getProperty("version", "unknown")),
             console)

@@ -4,9 +4,13 @@ import dev.faircarry.app.CannotOpen;
 import dev.faircarry.app.Store;
 import dev.faircarry.app.StoreTrouble;
 import dev.faircarry.config.Settings;
+import dev.faircarry.store.Backup;
 import dev.faircarry.store.Seal;
 import dev.faircarry.store.Stores;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /** Opens what the settings name, or says in one sentence why it cannot be opened. */
@@ -23,6 +27,21 @@ final class Opening {
     } catch (IOException e) {
       throw new CannotOpen(
           "key-file", "The key file " + settings.keyFile() + " cannot be read or made.", e);
+    }
+  }
+
+  static void copy(Settings settings, Path target) {
+    Path database = settings.databaseFile();
+    try {
+      Backup.of(database, target);
+    } catch (FileAlreadyExistsException e) {
+      throw new CannotOpen("copy-exists", "There is a file " + target + " already.", e);
+    } catch (NoSuchFileException e) {
+      throw new CannotOpen("no-database", "There is no database " + database + ".", e);
+    } catch (IOException e) {
+      throw new CannotOpen("copy", "The copy " + target + " cannot be written.", e);
+    } catch (StoreTrouble e) {
+      throw new CannotOpen("database", "The database " + database + " cannot be copied.", e);
     }
   }
 

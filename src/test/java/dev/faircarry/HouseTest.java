@@ -43,6 +43,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class HouseTest {
   private static final String ROOT = "dev.faircarry";
+  private static final String JACKSON = "com.fasterxml.jackson";
   private static final String FIXTURE = "dev.faircarry.housefixture";
 
   private static final JavaClasses MAIN =
@@ -179,6 +180,8 @@ class HouseTest {
     }
     rules.add(knownPackagesOnly());
     rules.add(nullMarked());
+    rules.add(nothingIsMadeFromANamedType());
+    rules.add(nobodyIsAsked());
     return rules.stream();
   }
 
@@ -343,6 +346,59 @@ class HouseTest {
                             Stream.of(root),
                             MAY_IMPORT.keySet().stream().map(n -> root + "." + n + ".."))
                         .toArray(String[]::new)));
+  }
+
+  /** What somebody sends never says which class is made of it. */
+  private static House nothingIsMadeFromANamedType() {
+    return new House(
+        "no document says which class is made of it",
+        root ->
+            noClasses()
+                .that()
+                .resideInAPackage(root + "..")
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(
+                    "java\\.io\\.(ObjectInputStream|ObjectInput|Externalizable)"
+                        + "|java\\.beans\\..*|javax\\.script\\..*"
+                        + "|com\\.fasterxml\\.jackson\\.databind\\.jsontype\\..*"
+                        + "|com\\.fasterxml\\.jackson\\.annotation\\.JsonTypeInfo.*")
+                .orShould()
+                .callMethod(Class.class, "forName", String.class)
+                .orShould()
+                .callMethodWhere(
+                    describe(
+                        "binds a document to a class",
+                        call ->
+                            call.getTargetOwner().getPackageName().startsWith(JACKSON)
+                                && Set.of("readValue", "treeToValue", "convertValue")
+                                    .contains(call.getName()))));
+  }
+
+  /** No address that somebody sends can be opened by a program that opens none. */
+  private static House nobodyIsAsked() {
+    return new House(
+        "no other service is asked",
+        root ->
+            noClasses()
+                .that()
+                .resideInAPackage(root + "..")
+                .should()
+                .dependOnClassesThat(
+                    resideInAnyPackage("java.net.http..", "javax.net.ssl..")
+                        .or(
+                            describe(
+                                "open connections",
+                                (JavaClass each) ->
+                                    Set.of(
+                                            "java.net.URLConnection",
+                                            "java.net.HttpURLConnection",
+                                            "java.net.Socket")
+                                        .contains(each.getName()))))
+                .orShould()
+                .callMethod(java.net.URL.class, "openStream")
+                .orShould()
+                .callMethod(java.net.URL.class, "openConnection"));
   }
 
   private static House nullMarked() {

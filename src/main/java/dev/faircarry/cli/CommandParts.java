@@ -19,5 +19,6 @@ public record CommandParts(
     Rebalance rebalance,
     PlanAnswers planAnswers,
     ServeCommand.Service service,
+    BackupCommand.Copying copying,
     Map<String, String> environment,
     String version) {}

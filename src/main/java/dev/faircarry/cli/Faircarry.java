@@ -33,6 +33,7 @@ public final class Faircarry implements Callable<Integer> {
   public Faircarry(CommandParts parts, Console console) {
     this.console = console;
     SettingFlags serving = new SettingFlags(parts.environment());
+    SettingFlags copying = new SettingFlags(parts.environment());
     this.commands =
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
@@ -46,6 +47,10 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new TakeCommand(parts.planAnswers(), console))
             .addSubcommand(new TableCommand(console))
             .addSubcommand(new TripCommand(console))
+            .addSubcommand(
+                copying.added(
+                    new CommandLine(new BackupCommand(parts.copying(), copying, console)),
+                    List.of(Setting.DATABASE_FILE)))
             .addSubcommand(
                 serving.added(
                     new CommandLine(new ServeCommand(parts.service(), serving, console)),

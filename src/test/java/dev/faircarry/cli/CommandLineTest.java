@@ -43,6 +43,8 @@ class CommandLineTest {
         Arguments.of("--effort", List.of("split", "-", "--effort", "much")),
         Arguments.of("--effort is a whole", List.of("split", "-", "--effort", "500000001")),
         Arguments.of("--units", List.of("split", "-", "--units", "stones")),
+        Arguments.of("--log: not-a-word. ", List.of("serve", "--log", "xml")),
+        Arguments.of("Missing required parameter", List.of("backup")),
         Arguments.of("--port is a whole number", List.of("serve", "--port", "70000")),
         Arguments.of("--port is a whole number", List.of("serve", "--port", "-1")));
   }
@@ -63,6 +65,21 @@ class CommandLineTest {
     for (String command : List.of("split", "check", "serve", "version", "Exit codes")) {
       assertTrue(run.err().contains(command), run::err);
     }
+  }
+
+  @Test
+  void aDatabaseIsCopiedOnce() throws IOException {
+    String database = folder.resolve("trips.db").toString();
+    String copy = folder.resolve("copy.db").toString();
+    Run none = Run.of("backup", copy, "--database-file", database);
+    assertEquals(ExitCode.BAD_INPUT, none.code());
+    assertTrue(none.err().startsWith("no-database: "), none::err);
+    Files.write(Path.of(database), new byte[0]);
+    Run done = Run.of("backup", copy, "--database-file", database);
+    assertEquals(ExitCode.FINE, done.code(), done::err);
+    Run again = Run.of("backup", copy, "--database-file", database);
+    assertEquals(ExitCode.BAD_INPUT, again.code());
+    assertTrue(again.err().startsWith("copy-exists: "), again::err);
   }
 
   @Test

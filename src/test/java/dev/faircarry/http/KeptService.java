@@ -35,6 +35,11 @@ final class KeptService implements AutoCloseable {
   private final Server server;
 
   KeptService(Path directory, Optional<String> creationKey, boolean limited) throws IOException {
+    this(directory, creationKey, limited, HttpOptions.STANDARD);
+  }
+
+  KeptService(Path directory, Optional<String> creationKey, boolean limited, HttpOptions options)
+      throws IOException {
     SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, new Checked(), System::nanoTime);
     keeping =
         Keeping.of(
@@ -46,7 +51,8 @@ final class KeptService implements AutoCloseable {
         Main.server(
             "127.0.0.1",
             0,
-            Optional.of(new KeptParts(kept.trips(), kept.wake(), creationKey, limited)));
+            Optional.of(new KeptParts(kept.trips(), kept.wake(), creationKey, limited)),
+            options);
   }
 
   /** An answer. */

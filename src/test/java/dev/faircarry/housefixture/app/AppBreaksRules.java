@@ -6,6 +6,9 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import dev.faircarry.housefixture.Wiring;
 import io.javalin.Javalin;
 import jakarta.servlet.Servlet;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.net.http.HttpClient;
 import java.sql.Connection;
 import javax.sql.DataSource;
 import org.chocosolver.solver.Model;
@@ -20,8 +23,13 @@ public final class AppBreaksRules {
   Server server;
   Servlet servlet;
   Level level;
+  HttpClient client;
   Connection connection;
   DataSource source;
+
+  Object madeFromWhatIsSent(ObjectInputStream in) throws IOException, ClassNotFoundException {
+    return in.readObject();
+  }
 
   void lookUp() {
     Wiring.touch();
