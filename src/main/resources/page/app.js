@@ -3,6 +3,7 @@ import { drawWith, focusOn, html, redraw, render } from "./core/view.js";
 import { at, follow, goInstead } from "./core/router.js";
 import { close, open, trip } from "./core/trip.js";
 import { forget, tokenOf } from "./core/keys.js";
+import { keptCard } from "./core/kept.js";
 import { shell } from "./core/shell.js";
 import { firstScreen, SCREENS } from "./screens/list.js";
 
@@ -30,6 +31,10 @@ async function arrive(place) {
     close();
   }
   if (here !== place) return;
+  if (place.trip && !trip.document && trip.trouble?.status === 0 && keptCard(place.trip)) {
+    goInstead("#/kept/" + encodeURIComponent(place.trip));
+    return;
+  }
   if (place.trip && place.screen === "" && trip.state) {
     goInstead(at(place.trip, firstScreen(trip.state.you.role)));
     return;

@@ -3,6 +3,8 @@
  * leader's link loses the trip; "forget on this device" takes it out. Another tab may have another
  * link of the same trip open, so a tab remembers which one it was opened with.
  */
+import { forgetCard } from "./kept.js";
+
 const PLACE = "faircarry.trips";
 const TAB = "faircarry.tab.";
 
@@ -51,6 +53,7 @@ export function tokenOf(trip) {
 
 /** Takes a trip and its token off this device. */
 export function forget(trip) {
+  forgetCard(trip);
   const all = known();
   delete all[trip];
   store(localStorage, PLACE, JSON.stringify(all));

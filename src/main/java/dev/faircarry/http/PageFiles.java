@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
  */
 final class PageFiles {
   private static final String ROOT = "/page";
+  private static final String WORKER = "worker.js";
 
   /** What of the template library the page uses. */
   private static final List<String> TEMPLATES =
@@ -66,7 +68,9 @@ final class PageFiles {
 
   /** Names of all files but the documents a browser asks for by other addresses. */
   List<String> names() {
-    return files.keySet().stream().filter(name -> !name.endsWith(".html")).toList();
+    return files.keySet().stream()
+        .filter(name -> !name.endsWith(".html") && !name.equals(WORKER))
+        .toList();
   }
 
   /** The bytes of a file that is there. */
@@ -98,6 +102,16 @@ final class PageFiles {
         .replace("<!-- @styles@ -->\n", styles)
         .replace("<!-- @modules@ -->\n", modules)
         .replace("@page@", "/page/" + version);
+  }
+
+  /** The script that keeps the page for where there is no network, with the names of its files. */
+  String worker() {
+    String at = "/page/" + version + "/";
+    return text(WORKER)
+        .replace("@version@", version)
+        .replace(
+            "/* @files@ */",
+            names().stream().map(name -> '"' + at + name + '"').collect(Collectors.joining(", ")));
   }
 
   /** Media type by the ending of a name. */

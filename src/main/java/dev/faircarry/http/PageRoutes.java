@@ -38,6 +38,8 @@ final class PageRoutes implements Routes.Resource {
   public void register(Routes routes) {
     routes
         .get("/", this::start)
+        .get("/worker.js", this::worker)
+        .get("/favicon.ico", kept("image/svg+xml", "/page/mark.svg"))
         .get("/openapi.yaml", kept("application/yaml", "/openapi/openapi.yaml"))
         .get("/docs", PageRoutes::docs)
         .get("/docs/start.js", kept("text/javascript; charset=utf-8", "/pages/docs-start.js"))
@@ -63,6 +65,14 @@ final class PageRoutes implements Routes.Resource {
     Accepting.oneOf(ctx, List.of(Accepting.HTML));
     ctx.header("Content-Security-Policy", PAGE_POLICY);
     Answers.html(ctx, page.start());
+  }
+
+  /** Asks under the policy of the page; its address is the widest place it may keep. */
+  private void worker(Context ctx) {
+    ctx.header("Content-Security-Policy", PAGE_POLICY);
+    Answers.bytes(
+        ctx, "text/javascript; charset=utf-8", page.worker().getBytes(StandardCharsets.UTF_8));
+    ctx.header("Cache-Control", "no-cache");
   }
 
   private static void docs(Context ctx) {

@@ -133,6 +133,10 @@ final class KeptService implements AutoCloseable {
     }
   }
 
+  int port() {
+    return server.port();
+  }
+
   /** Every path of the service, and the methods it answers. */
   Map<String, Set<String>> addresses() {
     return server.addresses();

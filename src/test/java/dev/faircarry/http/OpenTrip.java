@@ -1,0 +1,72 @@
+package dev.faircarry.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A stored trip with an agreed split on a service of its own, for tests that look at pages. */
+public final class OpenTrip implements AutoCloseable {
+  private final KeptService service;
+  private final int port;
+  private final String address;
+  private final String leader;
+
+  /**
+   * Creates the trip, has it split, and agrees on the split.
+   *
+   * @param directory where the database goes
+   */
+  public OpenTrip(Path directory, String document) throws IOException {
+    service = new KeptService(directory, Optional.empty(), false);
+    port = service.port();
+    KeptService.Reply made = service.send("POST", "/v1/trips", "", document);
+    assertEquals(201, made.status(), made.body());
+    address = made.location();
+    leader = made.json().path("token").asText();
+    KeptService.Reply split =
+        service.send("POST", address + "/splits", leader, "", "Prefer", "wait=30");
+    assertEquals(201, split.status(), split.body());
+    String id = split.location().substring(split.location().lastIndexOf('/') + 1);
+    String body = "{\"split\": \"" + id + "\"}";
+    String tag = service.get(address, leader).tag();
+    KeptService.Reply agreed =
+        service.send("PUT", address + "/agreed-split", leader, body, "If-Match", tag);
+    assertEquals(204, agreed.status(), agreed.body());
+  }
+
+  public int port() {
+    return port;
+  }
+
+  /** The address in the page of a screen of the trip. */
+  public String screen(String name) {
+    return "/#/t/" + id() + "/" + name;
+  }
+
+  /** What the leader opens. */
+  public String leaderLink() {
+    return "/#/open/" + id() + "/" + leader;
+  }
+
+  /** What a hiker, or with an empty id a viewer, opens. */
+  public String link(String hiker) {
+    String body =
+        hiker.isEmpty()
+            ? "{\"role\": \"viewer\"}"
+            : "{\"role\": \"hiker\", \"hiker\": \"" + hiker + "\"}";
+    KeptService.Reply made = service.send("POST", address + "/links", leader, body);
+    assertEquals(201, made.status(), made.body());
+    return "/#/open/" + id() + "/" + made.json().path("token").asText();
+  }
+
+  private String id() {
+    return address.substring(address.lastIndexOf('/') + 1);
+  }
+
+  @Override
+  public void close() {
+    service.close();
+  }
+}
