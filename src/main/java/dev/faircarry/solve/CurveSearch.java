@@ -86,7 +86,14 @@ final class CurveSearch {
       }
       Exchange.Value now = Exchange.Value.of(search.state());
       if (before.isEmpty() || now.betterThan(before.get())) {
-        points.add(PointOf.write(m, moves, earlier, search, effort));
+        CurvePoint point = PointOf.write(m, moves, earlier, search, effort);
+        // A search that was not exhausted may have missed what a wider one then meets.
+        while (!points.isEmpty()
+            && points.get(points.size() - 1).handovers() >= point.handovers()) {
+          points.remove(points.size() - 1);
+          complete = false;
+        }
+        points.add(point);
         before = Optional.of(now);
       }
       complete &= search.provedAll();
