@@ -356,11 +356,16 @@ abstract class StoreContract {
     assertEquals(1, store.replies().forget(NOON.plusMillis(1)));
   }
 
+  /** Ends work half done. */
+  private static final class FaultOnPurpose extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
+
   @Test
   void whatIsDoneTogetherIsKeptTogetherOrNotAtAll() {
     String id = kept("One");
     assertThrows(
-        UnsupportedOperationException.class,
+        FaultOnPurpose.class,
         () ->
             store.atomically(
                 together -> {
@@ -368,7 +373,7 @@ abstract class StoreContract {
                   together
                       .replies()
                       .remember("s", "k", new ReplyStore.Reply("h", 200, "", new byte[0]), NOON);
-                  throw new UnsupportedOperationException();
+                  throw new FaultOnPurpose();
                 }));
     assertEquals(1, store.trips().find(id).orElseThrow().head());
     assertEquals(Optional.empty(), store.replies().find("s", "k", NOON));
