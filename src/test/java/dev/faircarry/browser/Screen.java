@@ -4,13 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -124,6 +129,37 @@ final class Screen {
         .filter(WebElement::isDisplayed)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Presses the button or link with these words. */
+  Screen press(String words) {
+    until("no button “" + words + "”", () -> named(words).isPresent());
+    named(words).orElseThrow().click();
+    return this;
+  }
+
+  private Optional<WebElement> named(String words) {
+    return driver.findElements(By.cssSelector("button, a, summary")).stream()
+        .filter(each -> each.isDisplayed() && each.isEnabled() && each.getText().equals(words))
+        .findFirst();
+  }
+
+  /** Prints the page to a file that is kept, and counts its pages. */
+  int pagesOnPaper(String name) {
+    Map<String, Object> printed =
+        driver.executeCdpCommand(
+            "Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", false));
+    byte[] pdf = Base64.getDecoder().decode(String.valueOf(printed.get("data")));
+    try {
+      Files.createDirectories(KEPT);
+      Files.write(KEPT.resolve(test + "-" + name + ".pdf"), pdf);
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+    Matcher pages =
+        Pattern.compile("/Type\\s*/Page\\b(?!s)")
+            .matcher(new String(pdf, StandardCharsets.ISO_8859_1));
+    return (int) pages.results().count();
   }
 
   /** All elements there are now. */

@@ -27,14 +27,15 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The service with a real SQLite file, and a client for it. */
-final class KeptService implements AutoCloseable {
+public final class KeptService implements AutoCloseable {
   private static final JsonMapper JSON = new JsonMapper();
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
   private final Keeping keeping;
   private final Server server;
 
-  KeptService(Path directory, Optional<String> creationKey, boolean limited) throws IOException {
+  public KeptService(Path directory, Optional<String> creationKey, boolean limited)
+      throws IOException {
     this(directory, creationKey, limited, HttpOptions.STANDARD);
   }
 
@@ -56,8 +57,8 @@ final class KeptService implements AutoCloseable {
   }
 
   /** An answer. */
-  record Reply(int status, HttpResponse<String> raw) {
-    JsonNode json() {
+  public record Reply(int status, HttpResponse<String> raw) {
+    public JsonNode json() {
       try {
         return JSON.readTree(raw.body());
       } catch (IOException e) {
@@ -65,15 +66,15 @@ final class KeptService implements AutoCloseable {
       }
     }
 
-    String tag() {
+    public String tag() {
       return raw.headers().firstValue("ETag").orElseThrow();
     }
 
-    String location() {
+    public String location() {
       return raw.headers().firstValue("Location").orElseThrow();
     }
 
-    String body() {
+    public String body() {
       return raw.body();
     }
   }
@@ -81,7 +82,7 @@ final class KeptService implements AutoCloseable {
   /**
    * Sends a request; headers as name, value, name, value. The answer is held against the contract.
    */
-  Reply send(String method, String path, String token, String body, String... headers) {
+  public Reply send(String method, String path, String token, String body, String... headers) {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
             .timeout(Duration.ofSeconds(60))
@@ -133,7 +134,8 @@ final class KeptService implements AutoCloseable {
     }
   }
 
-  int port() {
+  /** The port it listens on. */
+  public int port() {
     return server.port();
   }
 
@@ -154,7 +156,7 @@ final class KeptService implements AutoCloseable {
     keeping.close();
   }
 
-  Reply get(String path, String token) {
+  public Reply get(String path, String token) {
     return send("GET", path, token, "");
   }
 
