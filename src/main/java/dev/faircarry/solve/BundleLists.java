@@ -18,25 +18,9 @@ final class BundleLists {
   /** With several days most bundles that fit the tightest one fail another. */
   private static final int SCANNED_PER_KEPT = 10;
 
-  /** Enough for the largest list; wastes stay below 2^43 milligrams. */
-  private static final int INDEX_BITS = 20;
+  /** One list by position in the group. */
+  private final BundleList[] lists;
 
-  final long[][] bits;
-  final long[][] counts;
-  final long[][] waste;
-
-  /** Milligrams of pool blocks on the windows' morning. */
-  final long[][] mass;
-
-  /** Steps of each bundle by day, one row of days after the other. */
-  final int[][] steps;
-
-  final long[][] excess;
-
-  /** Units gained and dropped with each bundle; nothing without a budget. */
-  final int[][] gains;
-
-  final int[][] drops;
   final Windows windows;
   private final Windows[] byDay;
   private final Pool pool;
@@ -58,26 +42,25 @@ final class BundleLists {
     this.limit = limit;
     rules = new BundleRules(pool);
     int n = pool.group.length;
-    bits = new long[n][];
-    counts = new long[n][];
-    waste = new long[n][];
-    mass = new long[n][];
+    lists = new BundleList[n];
     halvesOf = new Halves[n];
-    steps = new int[n][];
-    excess = new long[n][];
-    gains = new int[n][];
-    drops = new int[n][];
     moveCount = wish.budget().map(b -> new MoveCount(pool, b.moves()));
     for (int g = 0; g < n && !impossible; g++) {
-      list(g, wish);
-      impossible |= bits[g].length == 0;
+      lists[g] = list(g, wish);
+      impossible |= lists[g].size() == 0;
     }
     for (int k = 0; k < SHARPENINGS && complete && !impossible && sharpen(); k++) {
       drop();
     }
     for (int g = 0; g < n && !impossible; g++) {
-      sort(g);
+      lists[g] = lists[g].sorted();
+      effort.spend(lists[g].size() / 2);
     }
+  }
+
+  /** The bundles of the hiker at a position in the group. */
+  BundleList of(int position) {
+    return lists[position];
   }
 
   /** Whether nothing was left out. */
@@ -90,19 +73,20 @@ final class BundleLists {
     return impossible;
   }
 
-  private void list(int g, Wish wish) {
-    Bundles bundles = new Bundles(Math.min(limit, 1024));
+  private BundleList list(int g, Wish wish) {
+    BundleList bundles = new BundleList(Math.min(limit, 1024), m.days);
     Halves halves = halves(g);
     long byMass = wish.budget().isEmpty() ? 0 : count(halves, g, windows.slack);
     if (byMass <= FEW || !listByMoves(g, wish.budget().get(), byMass, bundles)) {
       bundles.clear();
       listByMass(g, halves, bundles);
     }
-    bundles.keep(g, wish);
+    keep(bundles, wish);
+    return bundles;
   }
 
   /** Lists by what may change hands, if that is little enough. */
-  private boolean listByMoves(int g, Budget budget, long byMass, Bundles bundles) {
+  private boolean listByMoves(int g, Budget budget, long byMass, BundleList bundles) {
     long most = 0;
     long least = Long.MAX_VALUE;
     for (int t = 0; t < windows.values.length; t++) {
@@ -122,19 +106,19 @@ final class BundleLists {
             Math.min(4 * byMass, 4L * limit),
             (b, c) -> {
               offer(g, b, c, bundles);
-              return bundles.size <= limit;
+              return bundles.size() <= limit;
             });
     effort.spend(walked < 0 ? limit : walked / 4);
     return walked >= 0;
   }
 
-  private void offer(int g, long bundleBits, long bundleCounts, Bundles bundles) {
+  private void offer(int g, long bundleBits, long bundleCounts, BundleList bundles) {
     if (rules.read(g, bundleBits, bundleCounts) && fitsOtherDays(g)) {
-      bundles.add(g, bundleBits, bundleCounts);
+      add(g, bundleBits, bundleCounts, bundles);
     }
   }
 
-  private void listByMass(int g, Halves halves, Bundles bundles) {
+  private void listByMass(int g, Halves halves, BundleList bundles) {
     long used = windows.slack;
     int scanned = m.days == 1 ? limit : SCANNED_PER_KEPT * limit;
     while (count(halves, g, used) > scanned) {
@@ -218,111 +202,61 @@ final class BundleLists {
     return count;
   }
 
-  /** A growing list of bundles of one hiker. */
-  private final class Bundles {
-    private long[] b;
-    private long[] c;
-    private long[] w;
-    private long[] mg;
-    private int[] s;
-    private long[] x;
-    private int[] gained;
-    private int[] dropped;
-    private int size;
-
-    Bundles(int room) {
-      b = new long[room];
-      c = new long[room];
-      w = new long[room];
-      mg = new long[room];
-      x = new long[room];
-      gained = new int[room];
-      dropped = new int[room];
-      s = new int[room * m.days];
+  /** Adds the bundle that was just read. */
+  private void add(int g, long bundleBits, long bundleCounts, BundleList bundles) {
+    int at = bundles.add();
+    int hiker = pool.group[g];
+    long over = 0;
+    for (int d = 0; d < m.days; d++) {
+      bundles.steps[at * m.days + d] = m.step(hiker, d, rules.mass[d]);
+      over += m.excess(hiker, d, rules.mass[d]);
     }
+    bundles.bits[at] = bundleBits;
+    bundles.counts[at] = bundleCounts;
+    bundles.excess[at] = over;
+    moveCount.ifPresent(
+        count -> {
+          count.read(g, bundleBits, bundleCounts);
+          bundles.gains[at] = count.gained;
+          bundles.drops[at] = count.dropped;
+        });
+    bundles.mass[at] = rules.mass[windows.day] - fixed(g, windows.day);
+    bundles.waste[at] = windows.waste(g, bundles.mass[at]);
+  }
 
-    void add(int g, long bundleBits, long bundleCounts) {
-      if (size == b.length) {
-        b = Arrays.copyOf(b, size * 2);
-        c = Arrays.copyOf(c, size * 2);
-        w = Arrays.copyOf(w, size * 2);
-        mg = Arrays.copyOf(mg, size * 2);
-        x = Arrays.copyOf(x, size * 2);
-        gained = Arrays.copyOf(gained, size * 2);
-        dropped = Arrays.copyOf(dropped, size * 2);
-        s = Arrays.copyOf(s, size * 2 * m.days);
+  private void keep(BundleList bundles, Wish wish) {
+    int mostGains = wish.budget().map(Budget::gains).orElse(0);
+    int mostDrops = wish.budget().map(Budget::drops).orElse(0);
+    bundles.keep(
+        k ->
+            bundles.waste[k] <= windows.slack
+                && bundles.excess[k] <= wish.excessLimit()
+                && bundles.gains[k] <= mostGains
+                && bundles.drops[k] <= mostDrops
+                && below(bundles, k, wish));
+  }
+
+  /** Whether no day's step is above the highest one wanted. */
+  private boolean below(BundleList bundles, int k, Wish wish) {
+    for (int d = 0; d < m.days; d++) {
+      if (bundles.steps[k * m.days + d] > wish.steps()[wish.trackOfDay()[d]][0]) {
+        return false;
       }
-      int hiker = pool.group[g];
-      long over = 0;
-      for (int d = 0; d < m.days; d++) {
-        s[size * m.days + d] = m.step(hiker, d, rules.mass[d]);
-        over += m.excess(hiker, d, rules.mass[d]);
-      }
-      b[size] = bundleBits;
-      c[size] = bundleCounts;
-      x[size] = over;
-      int at = size;
-      moveCount.ifPresent(
-          count -> {
-            count.read(g, bundleBits, bundleCounts);
-            gained[at] = count.gained;
-            dropped[at] = count.dropped;
-          });
-      mg[size] = rules.mass[windows.day] - fixed(g, windows.day);
-      w[size] = windows.waste(g, mg[size]);
-      size++;
     }
-
-    void clear() {
-      size = 0;
-    }
-
-    void keep(int g, Wish wish) {
-      int mostGains = wish.budget().map(Budget::gains).orElse(0);
-      int mostDrops = wish.budget().map(Budget::drops).orElse(0);
-      int kept = 0;
-      for (int k = 0; k < size; k++) {
-        boolean fits =
-            w[k] <= windows.slack
-                && x[k] <= wish.excessLimit()
-                && gained[k] <= mostGains
-                && dropped[k] <= mostDrops;
-        for (int d = 0; d < m.days && fits; d++) {
-          fits = s[k * m.days + d] <= wish.steps()[wish.trackOfDay()[d]][0];
-        }
-        if (fits) {
-          b[kept] = b[k];
-          c[kept] = c[k];
-          w[kept] = w[k];
-          mg[kept] = mg[k];
-          x[kept] = x[k];
-          gained[kept] = gained[k];
-          dropped[kept] = dropped[k];
-          System.arraycopy(s, k * m.days, s, kept * m.days, m.days);
-          kept++;
-        }
-      }
-      bits[g] = Arrays.copyOf(b, kept);
-      counts[g] = Arrays.copyOf(c, kept);
-      waste[g] = Arrays.copyOf(w, kept);
-      mass[g] = Arrays.copyOf(mg, kept);
-      excess[g] = Arrays.copyOf(x, kept);
-      gains[g] = Arrays.copyOf(gained, kept);
-      drops[g] = Arrays.copyOf(dropped, kept);
-      steps[g] = Arrays.copyOf(s, kept * m.days);
-    }
+    return true;
   }
 
   /** Lowers what each hiker can hold to what some bundle really holds; true if the slack shrank. */
   private boolean sharpen() {
     long before = windows.slack;
-    for (int g = 0; g < bits.length; g++) {
+    for (int g = 0; g < lists.length; g++) {
       long[] top = new long[windows.values.length];
       Arrays.fill(top, -1);
-      for (int k = 0; k < bits[g].length; k++) {
+      for (int k = 0; k < lists[g].size(); k++) {
+        long mass = lists[g].mass[k];
         for (int t = 0; t < top.length; t++) {
-          if (mass[g][k] <= windows.most[g][t]) {
-            top[t] = Math.max(top[t], mass[g][k]);
+          if (mass <= windows.most[g][t]) {
+            top[t] = Math.max(top[t], mass);
           }
         }
       }
@@ -335,61 +269,16 @@ final class BundleLists {
 
   /** Leaves out bundles that waste more than the sharpened slack. */
   private void drop() {
-    for (int g = 0; g < bits.length; g++) {
-      int kept = 0;
-      for (int k = 0; k < bits[g].length; k++) {
-        long wasted = windows.waste(g, mass[g][k]);
-        if (wasted <= windows.slack) {
-          bits[g][kept] = bits[g][k];
-          counts[g][kept] = counts[g][k];
-          waste[g][kept] = wasted;
-          mass[g][kept] = mass[g][k];
-          excess[g][kept] = excess[g][k];
-          gains[g][kept] = gains[g][k];
-          drops[g][kept] = drops[g][k];
-          System.arraycopy(steps[g], k * m.days, steps[g], kept * m.days, m.days);
-          kept++;
-        }
-      }
-      bits[g] = Arrays.copyOf(bits[g], kept);
-      counts[g] = Arrays.copyOf(counts[g], kept);
-      waste[g] = Arrays.copyOf(waste[g], kept);
-      mass[g] = Arrays.copyOf(mass[g], kept);
-      excess[g] = Arrays.copyOf(excess[g], kept);
-      gains[g] = Arrays.copyOf(gains[g], kept);
-      drops[g] = Arrays.copyOf(drops[g], kept);
-      steps[g] = Arrays.copyOf(steps[g], kept * m.days);
-      impossible |= kept == 0;
-      effort.spend(kept / 4);
+    for (int g = 0; g < lists.length; g++) {
+      int position = g;
+      BundleList bundles = lists[g];
+      bundles.keep(
+          k -> {
+            bundles.waste[k] = windows.waste(position, bundles.mass[k]);
+            return bundles.waste[k] <= windows.slack;
+          });
+      impossible |= bundles.size() == 0;
+      effort.spend(bundles.size() / 4);
     }
-  }
-
-  private void sort(int g) {
-    int size = bits[g].length;
-    long[] keys = new long[size];
-    for (int k = 0; k < size; k++) {
-      keys[k] = (waste[g][k] << INDEX_BITS) | k;
-    }
-    Arrays.sort(keys);
-    long[] b = bits[g].clone();
-    long[] c = counts[g].clone();
-    long[] w = waste[g].clone();
-    long[] mg = mass[g].clone();
-    long[] x = excess[g].clone();
-    int[] gained = gains[g].clone();
-    int[] dropped = drops[g].clone();
-    int[] s = steps[g].clone();
-    for (int k = 0; k < size; k++) {
-      int from = (int) (keys[k] & ((1 << INDEX_BITS) - 1));
-      bits[g][k] = b[from];
-      counts[g][k] = c[from];
-      waste[g][k] = w[from];
-      mass[g][k] = mg[from];
-      excess[g][k] = x[from];
-      gains[g][k] = gained[from];
-      drops[g][k] = dropped[from];
-      System.arraycopy(s, from * m.days, steps[g], k * m.days, m.days);
-    }
-    effort.spend(size / 2);
   }
 }

@@ -1,7 +1,6 @@
 package dev.faircarry.solve;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,16 +12,15 @@ final class Exchange {
   /** A thousandth over a cap costs more than any step. */
   private static final long PER_EXCESS = 1L << 46;
 
-  private static final int MOST_EJECTED = 7;
   private static final int CHAIN_ONE_IN = 2;
 
   private final State state;
   private final Model m;
   private final Dice dice;
   private final Effort effort;
-  private final int[][] blocksOf;
-  private final int[] countOf;
-  private final int[] placeOf;
+  private final Packs packs;
+  private final Chain chain;
+  private final RouteChange routeChange;
 
   /**
    * Blocks of the same mass at departure that differ otherwise: exchanging them changes later
@@ -63,9 +61,9 @@ final class Exchange {
     this.m = state.m;
     this.dice = dice;
     this.effort = effort;
-    blocksOf = new int[m.hikers][m.blocks.size()];
-    countOf = new int[m.hikers];
-    placeOf = new int[m.blocks.size()];
+    packs = new Packs(state, dice);
+    chain = new Chain(state, packs, dice, effort);
+    routeChange = new RouteChange(state, dice, effort);
     alike = new int[m.blocks.size()][];
     for (Block block : m.blocks) {
       alike[block.index()] =
@@ -88,23 +86,24 @@ final class Exchange {
       return;
     }
     this.weights = weights;
-    index();
+    packs.index();
     cost = total();
     long[] late = new long[memory];
     Arrays.fill(late, cost);
     long bestCost = cost;
     int[][] bestHere = state.routes();
-    int worst = worstHiker();
+    int worst = packs.worstHiker();
     for (long t = 0; t < tries; t++) {
       if ((t & 15) == 0) {
         if (effort.spend(16)) {
           break;
         }
-        worst = worstHiker();
+        worst = packs.worstHiker();
       }
       int slot = (int) (t % memory);
       long limit = Math.max(late[slot], cost);
-      boolean changed = m.stages == 1 ? tryOne(worst, limit) : tryStaged(limit);
+      boolean changed =
+          m.stages == 1 ? tryOne(worst, limit) : routeChange.tryOne(limit, this::accept);
       if (changed && cost < bestCost) {
         bestCost = cost;
         bestHere = state.routes();
@@ -170,24 +169,6 @@ final class Exchange {
     }
   }
 
-  private void index() {
-    Arrays.fill(countOf, 0);
-    for (int b = 0; b < placeOf.length; b++) {
-      enlist(b, state.holder[b][0]);
-    }
-  }
-
-  private void enlist(int block, int hiker) {
-    placeOf[block] = countOf[hiker];
-    blocksOf[hiker][countOf[hiker]++] = block;
-  }
-
-  private void delist(int block, int hiker) {
-    int last = blocksOf[hiker][--countOf[hiker]];
-    blocksOf[hiker][placeOf[block]] = last;
-    placeOf[last] = placeOf[block];
-  }
-
   private long total() {
     long sum = state.totalExcess * PER_EXCESS;
     for (int cell = 0; cell < state.step.length; cell++) {
@@ -197,22 +178,18 @@ final class Exchange {
     return sum;
   }
 
-  private int worstHiker() {
-    int worst = 0;
-    int at = -1;
-    for (int cell = 0; cell < state.step.length; cell++) {
-      int hiker = cell / m.days;
-      if (state.step[cell] > at && countOf[hiker] > 0) {
-        at = state.step[cell];
-        worst = hiker;
-      }
+  private boolean accept(long limit) {
+    long now = state.broken() > 0 ? Long.MAX_VALUE : total();
+    if (now <= limit && keeps()) {
+      cost = now;
+      return true;
     }
-    return worst;
+    return false;
   }
 
   private boolean tryOne(int worst, long limit) {
-    boolean chain = chains && limits.isEmpty() && dice.below(CHAIN_ONE_IN) == 0;
-    return chain ? tryChain(worst, limit) : tryPlain(worst, limit);
+    boolean longer = chains && limits.isEmpty() && dice.below(CHAIN_ONE_IN) == 0;
+    return longer ? chain.tryOne(worst, limit, this::accept) : tryPlain(worst, limit);
   }
 
   /** From now on also tries longer chains, which rules that leave little room call for. */
@@ -220,62 +197,9 @@ final class Exchange {
     chains = true;
   }
 
-  /** A block goes to somebody, and others leave that pack one by one until all rules hold again. */
-  private boolean tryChain(int worst, long limit) {
-    int one =
-        dice.below(2) == 0 && countOf[worst] > 0
-            ? blocksOf[worst][dice.below(countOf[worst])]
-            : dice.below(placeOf.length);
-    int to = dice.below(m.hikers);
-    if (to == state.holder[one][0] || !m.blocks.get(one).allowed()[0][to]) {
-      return false;
-    }
-    int[] moved = new int[1 + MOST_EJECTED];
-    int[] from = new int[1 + MOST_EJECTED];
-    int size = 0;
-    moved[size] = one;
-    from[size++] = give(one, to);
-    while (size <= MOST_EJECTED && (state.broken() > 0 || dice.below(2) == 0) && countOf[to] > 1) {
-      int out = blocksOf[to][dice.below(countOf[to])];
-      int next = dice.below(4) == 0 ? from[0] : dice.below(m.hikers);
-      if (out != one && next != to && m.blocks.get(out).allowed()[0][next]) {
-        moved[size] = out;
-        from[size++] = give(out, next);
-      } else if (dice.below(4) == 0) {
-        break;
-      }
-    }
-    effort.spend(2L * size);
-    long now = state.broken() > 0 ? Long.MAX_VALUE : total();
-    if (now <= limit && keeps()) {
-      cost = now;
-      return true;
-    }
-    while (size > 0) {
-      size--;
-      give(moved[size], from[size]);
-    }
-    return false;
-  }
-
-  /** Moves a block and says who had it. */
-  private int give(int block, int to) {
-    int from = state.holder[block][0];
-    state.take(block);
-    state.put(block, to);
-    delist(block, from);
-    enlist(block, to);
-    return from;
-  }
-
   /** A move or an exchange between two hikers who both stay to the end. */
   private boolean tryPlain(int worst, long limit) {
-    int one;
-    if (dice.below(3) == 0 && countOf[worst] > 0) {
-      one = blocksOf[worst][dice.below(countOf[worst])];
-    } else {
-      one = dice.below(placeOf.length);
-    }
+    int one = dice.below(3) == 0 && packs.count(worst) > 0 ? packs.anyOf(worst) : packs.any();
     int from = state.holder[one][0];
     boolean[] mayHold = m.blocks.get(one).allowed()[0];
     if (dice.below(4) == 0) {
@@ -285,7 +209,7 @@ final class Exchange {
     int other =
         alike[one].length > 0 && dice.below(2) == 0
             ? alike[one][dice.below(alike[one].length)]
-            : dice.below(placeOf.length);
+            : packs.any();
     int to = state.holder[other][0];
     if (to == from
         || !mayHold[to]
@@ -337,11 +261,9 @@ final class Exchange {
       return false;
     }
     gained += gain;
-    delist(one, from);
-    enlist(one, to);
+    packs.moved(one, from, to);
     if (other >= 0) {
-      delist(other, to);
-      enlist(other, from);
+      packs.moved(other, to, from);
     }
     cost += delta;
     return true;
@@ -355,58 +277,5 @@ final class Exchange {
       delta += (m.excess(hiker, d, shared) - state.excess[cell]) * PER_EXCESS;
     }
     return delta;
-  }
-
-  /** A change of one block's route, or an exchange of two, on trips with leavers. */
-  private boolean tryStaged(long limit) {
-    int one = dice.below(placeOf.length);
-    int[] before = state.holder[one].clone();
-    int other = -1;
-    int[] othersBefore = before;
-    int[] route;
-    if (dice.below(2) == 0) {
-      other = dice.below(placeOf.length);
-      othersBefore = state.holder[other].clone();
-      if (other == one
-          || !Walk.valid(m, m.blocks.get(one), othersBefore)
-          || !Walk.valid(m, m.blocks.get(other), before)) {
-        return false;
-      }
-      route = othersBefore;
-    } else {
-      route = freshRoute(one, before);
-      if (route.length == 0) {
-        return false;
-      }
-    }
-    state.take(one);
-    if (other >= 0) {
-      state.take(other);
-      state.put(other, before);
-    }
-    state.put(one, route);
-    long now = state.broken() > 0 ? Long.MAX_VALUE : total();
-    effort.spend(2);
-    if (now <= limit) {
-      cost = now;
-      return true;
-    }
-    state.take(one);
-    if (other >= 0) {
-      state.take(other);
-      state.put(other, othersBefore);
-    }
-    state.put(one, before);
-    return false;
-  }
-
-  private int[] freshRoute(int index, int[] before) {
-    Block block = m.blocks.get(index);
-    int first = before[0];
-    if (dice.below(3) != 0) {
-      List<Integer> who = Routes.holders(m, block, 0);
-      first = who.get(dice.below(who.size()));
-    }
-    return Routes.from(m, block, first, (b, s, c) -> c.get(dice.below(c.size())));
   }
 }

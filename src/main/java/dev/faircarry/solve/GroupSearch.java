@@ -76,12 +76,11 @@ final class GroupSearch {
     if (lists.impossible()) {
       return Result.NONE;
     }
-    Cover cover = new Cover(pool, lists, wish, effort, stepLimit);
-    boolean found = cover.search(this::take);
-    if (found) {
+    Allowance allowance = new Allowance(effort, stepLimit);
+    if (new Cover(pool, lists, wish, allowance).search(this::take)) {
       return Result.FOUND;
     }
-    return cover.exhausted() && lists.complete() ? Result.NONE : Result.UNKNOWN;
+    return !allowance.cut() && lists.complete() ? Result.NONE : Result.UNKNOWN;
   }
 
   /**

@@ -7,6 +7,7 @@ import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Policy;
+import dev.faircarry.trip.Rule;
 import dev.faircarry.trip.Stow;
 import dev.faircarry.trip.Trip;
 import dev.faircarry.unit.Fraction;
@@ -80,6 +81,11 @@ final class ModelBuilder {
     maxPieces = new int[hikers];
     partsOfItem = new int[trip.shared().size()];
     partyOf = new int[hikers];
+  }
+
+  /** Whether a rule is among the demands asked for. */
+  boolean asks(Rule rule) {
+    return active.test(new Demand.OfRule(rule.id()));
   }
 
   /** The model under every demand of the trip. */

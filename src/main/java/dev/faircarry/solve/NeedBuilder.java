@@ -1,6 +1,5 @@
 package dev.faircarry.solve;
 
-import dev.faircarry.split.Demand;
 import dev.faircarry.trip.Form;
 import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.PieceRef;
@@ -24,7 +23,7 @@ final class NeedBuilder {
 
   void build() {
     for (Rule rule : b.trip.rules()) {
-      if (rule instanceof Rule.PartyHas has && b.active.test(new Demand.OfRule(rule.id()))) {
+      if (rule instanceof Rule.PartyHas has && b.asks(rule)) {
         List<String> parties = has.parties().isEmpty() ? List.copyOf(b.partyNames) : has.parties();
         for (String party : parties) {
           b.needs.add(need(has, b.partyIndex(party)));

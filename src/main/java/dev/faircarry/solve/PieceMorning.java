@@ -17,11 +17,8 @@ final class PieceMorning {
   private final Windows windows;
   private final long grid;
 
-  /**
-   * Sums that the pieces from one on can make, as bits of grid units; empty where the grid is too
-   * fine.
-   */
-  private final long[][] reach;
+  /** Sums that the pieces from one on can make, in grid units; none where the grid is too fine. */
+  private final SubsetSums[] reach;
 
   /**
    * A morning.
@@ -34,7 +31,7 @@ final class PieceMorning {
     day = windows.day;
     long gcd = 0;
     for (Block block : order) {
-      gcd = gcd(gcd, block.massSince()[0][day]);
+      gcd = SubsetSums.commonMeasure(gcd, block.massSince()[0][day]);
     }
     grid = Math.max(1, gcd);
     reach = sums(order, effort);
@@ -57,11 +54,7 @@ final class PieceMorning {
     return state.shared[hiker * m.days + day];
   }
 
-  private static long gcd(long a, long b) {
-    return b == 0 ? a : gcd(b, a % b);
-  }
-
-  private long[][] sums(List<Block> order, Effort effort) {
+  private SubsetSums[] sums(List<Block> order, Effort effort) {
     long most = 0;
     for (long[] row : windows.most) {
       for (long room : row) {
@@ -70,16 +63,15 @@ final class PieceMorning {
     }
     long units = most / grid + 1;
     if (units > MOST_UNITS || (units / 64 + 1) * (order.size() + 1) > 1 << 22) {
-      return new long[0][];
+      return new SubsetSums[0];
     }
-    int words = (int) (units / 64) + 1;
-    long[][] sums = new long[order.size() + 1][words];
-    sums[order.size()][0] = 1;
+    SubsetSums[] sums = new SubsetSums[order.size() + 1];
+    sums[order.size()] = new SubsetSums(units);
     for (int k = order.size() - 1; k >= 0; k--) {
-      System.arraycopy(sums[k + 1], 0, sums[k], 0, words);
-      join(sums[k], sums[k + 1], order.get(k).massSince()[0][day] / grid);
+      sums[k] = sums[k + 1].copy();
+      sums[k].join(sums[k + 1], order.get(k).massSince()[0][day] / grid);
     }
-    effort.spend((long) words * order.size() / 32);
+    effort.spend((long) sums[order.size()].words() * order.size() / 32);
     return sums;
   }
 
@@ -91,18 +83,6 @@ final class PieceMorning {
       }
     }
     windows.weigh();
-  }
-
-  private static void join(long[] bits, long[] so, long shift) {
-    int words = (int) Math.min(bits.length, shift >>> 6);
-    int rest = (int) (shift & 63);
-    for (int w = bits.length - 1; w >= words; w--) {
-      long moved = so[w - words] << rest;
-      if (rest != 0 && w > words) {
-        moved |= so[w - words - 1] >>> (64 - rest);
-      }
-      bits[w] |= moved;
-    }
   }
 
   /** Whether all hikers together waste no more than the slack with the pieces from one on. */
@@ -133,13 +113,6 @@ final class PieceMorning {
     if (reach.length == 0) {
       return room;
     }
-    long[] bits = reach[k];
-    int units = (int) Math.min(room / grid, bits.length * 64L - 1);
-    int word = units >>> 6;
-    long masked = bits[word] & (-1L >>> (63 - (units & 63)));
-    while (masked == 0) {
-      masked = bits[--word];
-    }
-    return ((long) word * 64 + 63 - Long.numberOfLeadingZeros(masked)) * grid;
+    return reach[k].atMost(Math.min(room / grid, reach[k].most())) * grid;
   }
 }

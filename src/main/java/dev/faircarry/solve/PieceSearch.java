@@ -24,8 +24,6 @@ final class PieceSearch {
   private final int[] pieces;
 
   private final int containers;
-  private long stepsLeft;
-  private boolean cut;
 
   /** Steps for one piece tried. */
   private final int pay;
@@ -100,15 +98,15 @@ final class PieceSearch {
         return GroupSearch.Result.NONE;
       }
     }
-    stepsLeft = stepLimit;
-    if (descend(0)) {
+    Allowance allowance = new Allowance(effort, stepLimit);
+    if (descend(0, allowance)) {
       target.restore(state.routes());
       return GroupSearch.Result.FOUND;
     }
-    return cut ? GroupSearch.Result.UNKNOWN : GroupSearch.Result.NONE;
+    return allowance.cut() ? GroupSearch.Result.UNKNOWN : GroupSearch.Result.NONE;
   }
 
-  private boolean descend(int k) {
+  private boolean descend(int k, Allowance allowance) {
     if (k == order.size()) {
       return state.broken() == 0 && Steps.within(state.list(), wish.steps()[0]);
     }
@@ -119,10 +117,7 @@ final class PieceSearch {
       if (!block.allowed()[0][i] || (twinOf[i] >= 0 && bare(i) && bare(twinOf[i]))) {
         continue;
       }
-      stepsLeft -= pay;
-      boolean over = effort.spend(pay);
-      cut = cut || over || stepsLeft < 0;
-      if (cut) {
+      if (allowance.pay(pay)) {
         return false;
       }
       chosen[k] = i;
@@ -133,12 +128,12 @@ final class PieceSearch {
               && (k + 1 < containers || state.unboxed == 0)
               && state.totalExcess <= wish.excessLimit()
               && fits(k + 1);
-      if (alive && descend(k + 1)) {
+      if (alive && descend(k + 1, allowance)) {
         return true;
       }
       state.take(block.index());
       pieces[i]--;
-      if (cut) {
+      if (allowance.cut()) {
         return false;
       }
     }

@@ -2,6 +2,7 @@ package dev.faircarry.solve;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What each hiker can hold exactly on a morning: sums of masses of blocks that hiker may hold
@@ -14,24 +15,20 @@ final class Reachable {
 
   private final Model m;
   private final long[] grid;
-  private final long[][][] bitsOf;
-  private final Map<String, long[]> known = new HashMap<>();
+  private final @Nullable SubsetSums[][] sumsOf;
+  private final Map<String, SubsetSums> known = new HashMap<>();
 
   Reachable(Model model) {
     m = model;
     grid = new long[m.days];
-    bitsOf = new long[m.hikers][m.days][];
+    sumsOf = new SubsetSums[m.hikers][m.days];
     for (int d = 0; d < m.days; d++) {
       for (Block block : m.blocks) {
         for (int s = 0; s <= m.stageOfDay[d]; s++) {
-          grid[d] = gcd(grid[d], block.massSince()[s][d]);
+          grid[d] = SubsetSums.commonMeasure(grid[d], block.massSince()[s][d]);
         }
       }
     }
-  }
-
-  private static long gcd(long a, long b) {
-    return b == 0 ? a : gcd(b, a % b);
   }
 
   /**
@@ -46,26 +43,22 @@ final class Reachable {
     if (units >= MOST_UNITS) {
       return units * grid[day];
     }
-    long[] bits = bits(hiker, day);
-    int word = (int) (units >>> 6);
-    long masked = bits[word] & (-1L >>> (63 - (units & 63)));
-    while (masked == 0) {
-      masked = bits[--word];
-    }
-    return ((long) word * 64 + 63 - Long.numberOfLeadingZeros(masked)) * grid[day];
+    return sums(hiker, day).atMost(units) * grid[day];
   }
 
-  private long[] bits(int hiker, int day) {
-    if (bitsOf[hiker][day] == null) {
+  private SubsetSums sums(int hiker, int day) {
+    SubsetSums sums = sumsOf[hiker][day];
+    if (sums == null) {
       StringBuilder key = new StringBuilder().append(day);
       for (Block block : m.blocks) {
         if (mayHold(block, hiker, day)) {
           key.append(',').append(block.index());
         }
       }
-      bitsOf[hiker][day] = known.computeIfAbsent(key.toString(), k -> sums(hiker, day));
+      sums = known.computeIfAbsent(key.toString(), k -> added(hiker, day));
+      sumsOf[hiker][day] = sums;
     }
-    return bitsOf[hiker][day];
+    return sums;
   }
 
   /**
@@ -80,40 +73,23 @@ final class Reachable {
     return false;
   }
 
-  private long[] sums(int hiker, int day) {
-    long[] bits = new long[MOST_UNITS / 64];
-    bits[0] = 1;
+  private SubsetSums added(int hiker, int day) {
+    SubsetSums sums = new SubsetSums(MOST_UNITS - 1);
     for (Block block : m.blocks) {
       if (!mayHold(block, hiker, day)) {
         continue;
       }
       // A block handed over in different stages can weigh differently; each weight is offered.
       long before = -1;
-      long[] so = m.stages == 1 ? bits : bits.clone();
+      SubsetSums so = m.stages == 1 ? sums : sums.copy();
       for (int s = 0; s <= m.stageOfDay[day]; s++) {
         long mass = block.massSince()[s][day];
         if (mass != before && mass > 0) {
-          join(bits, so, mass / grid[day]);
+          sums.join(so, mass / grid[day]);
         }
         before = mass;
       }
     }
-    return bits;
-  }
-
-  /** bits |= so moved up by a shift; walks downwards so that both may be the same array. */
-  private static void join(long[] bits, long[] so, long shift) {
-    if (shift >= MOST_UNITS) {
-      return;
-    }
-    int words = (int) (shift >>> 6);
-    int rest = (int) (shift & 63);
-    for (int w = bits.length - 1; w >= words; w--) {
-      long moved = so[w - words] << rest;
-      if (rest != 0 && w > words) {
-        moved |= so[w - words - 1] >>> (64 - rest);
-      }
-      bits[w] |= moved;
-    }
+    return sums;
   }
 }

@@ -6,6 +6,10 @@ package dev.faircarry.solve;
  * leave little room call for. For trips where nobody leaves early.
  */
 final class Regroup {
+  /** Groups and steps for each that suffice in most cases. */
+  static final int TRIES = 40;
+
+  static final long GROUP_STEPS = 4_000;
   private static final int FEWEST = 2;
   private static final int MOST = 5;
 

@@ -16,15 +16,16 @@ final class Search {
   /** So few hikers are searched to the end before chance has its turn. */
   private static final int FEW = 7;
 
+  /** Tries of local search for each block and hiker, fewer where exact search follows at once. */
+  private static final long TRIES = 2_000;
+
+  private static final long TRIES_BEFORE_EXACT = 40;
   private static final int PASSES = 5;
 
   /** A drop in the list by more steps than this is one from a heavy day to a lighter one. */
   private static final int DAY_GAP = 12;
 
   private static final int EXHAUSTIBLE_BLOCKS = 40;
-  private static final int STRIDES = 64;
-  private static final int STRIDE_TRIES = 40;
-  private static final long GROUP_STEPS = 4_000;
   private static final int MOST_PIECES_OVER_DAYS = 60;
 
   private final Model m;
@@ -32,6 +33,7 @@ final class Search {
   private final Effort effort;
   private final Dice dice = new Dice(0x5EED);
   private final Bound bound;
+  private final Improvement improvement;
 
   /** Whether all hikers together can be searched exactly. */
   private final boolean whole;
@@ -49,6 +51,7 @@ final class Search {
         m.stages == 1
             && m.hikers <= MOST_WHOLE
             && new GroupSearch(state, everybody(), 0, effort).listable();
+    improvement = new Improvement(state, dice, bound, effort);
   }
 
   int provedLevels() {
@@ -67,7 +70,7 @@ final class Search {
   void run() {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
-    improve();
+    improvement.run(whole ? TRIES_BEFORE_EXACT : TRIES);
     excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
@@ -91,63 +94,6 @@ final class Search {
   }
 
   /**
-   * Rounds of local search, from gentle to steep, shorter where exact search follows at once; ends
-   * early when masses alone show that nothing can be better.
-   */
-  private void improve() {
-    int[] aims = bound.aims();
-    long perBlock = whole ? 40 : 2_000;
-    long each =
-        Math.max(500, Math.min(effort.left() / 24, perBlock * (m.blocks.size() + m.hikers)));
-    Exchange exchange = new Exchange(state, dice, effort);
-    exchange.withChains();
-    for (int round = 0; round < 2 && !finished(); round++) {
-      exchange.run(Weights.quadratic(aims, 20), 200, each);
-      exchange.run(Weights.quadratic(aims, 2), 100, each);
-      exchange.run(Weights.growing(aims, 9, 8), 50, each);
-      exchange.run(Weights.growing(aims, 3, 2), 20, each);
-    }
-    exchange.finish();
-    plunge();
-  }
-
-  /**
-   * Over several days, and with rules that leave little room, single changes do not get far: the
-   * highest step is lowered by giving out anew what groups hold, in large strides first.
-   */
-  private void plunge() {
-    if (m.days == 1 || m.stages > 1 || state.totalExcess > 0) {
-      return;
-    }
-    Regroup regroup = new Regroup(state, dice, effort);
-    int[] list = state.list();
-    int low = bound.atLevel(list, 0, list[0]) - 1;
-    boolean lowered = true;
-    while (lowered && !effort.over()) {
-      lowered = false;
-      for (int stride = 2; stride <= STRIDES && !lowered; stride *= 2) {
-        int step = list[0];
-        int aim = step - Math.max(1, (step - low) / stride);
-        int[] wanted = list.clone();
-        Arrays.fill(wanted, aim);
-        if (aim > low) {
-          Wish wish = Wish.overall(m.days, wanted, 0);
-          lowered = regroup.find(wish, step, STRIDE_TRIES, GROUP_STEPS);
-          list = state.list();
-        }
-      }
-    }
-  }
-
-  private boolean finished() {
-    if (effort.over()) {
-      return true;
-    }
-    int[] list = state.list();
-    return state.totalExcess == 0 && bound.excludes(Steps.fairerAt(list, list.length - 1));
-  }
-
-  /**
    * Level by level from the first that is not proved: proved by a bound, lowered, proved by search,
    * or left open. Levels below an open one are lowered, not proved.
    */
@@ -159,7 +105,7 @@ final class Search {
     while (level < list.length && !effort.over()) {
       if (level > evened && list[level - 1] - list[level] > DAY_GAP) {
         evened = level;
-        even(list, level);
+        improvement.even(Arrays.copyOf(list, level));
         list = state.list();
       }
       int last = lastOfTie(list, level);
@@ -181,25 +127,6 @@ final class Search {
       proving &= result == GroupSearch.Result.NONE;
       level = last + 1;
     }
-  }
-
-  /**
-   * Evens out the mornings below a level anew, as exact search for the levels above has disturbed
-   * them.
-   */
-  private void even(int[] list, int level) {
-    if (m.days == 1 || m.stages > 1) {
-      return;
-    }
-    Exchange exchange = new Exchange(state, dice, effort);
-    exchange.keep(Arrays.copyOf(list, level));
-    int[] aims = bound.aims();
-    long each = Math.min(effort.left() / 40, 400L * m.blocks.size());
-    exchange.run(Weights.quadratic(aims, 20), 200, each);
-    exchange.run(Weights.quadratic(aims, 2), 100, each);
-    exchange.run(Weights.growing(aims, 9, 8), 50, each);
-    exchange.run(Weights.growing(aims, 3, 2), 20, each);
-    exchange.finish();
   }
 
   /** How many levels masses prove when the last of a tie cannot be proved. */
@@ -262,7 +189,7 @@ final class Search {
     }
     if (m.days > 1
         && new Regroup(state, dice, effort)
-            .find(wish, list[last], STRIDE_TRIES << pass, GROUP_STEPS)) {
+            .find(wish, list[last], Regroup.TRIES << pass, Regroup.GROUP_STEPS)) {
       return GroupSearch.Result.FOUND;
     }
     if (new Polish(state, dice, effort).lower(list[last], 40 << pass, effort.left() / 8)) {

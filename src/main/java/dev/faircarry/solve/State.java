@@ -37,9 +37,6 @@ final class State {
   /** Mornings and kinds whose contents do not fit the containers held. */
   int unboxed;
 
-  /** Coverage that parties lack, summed over mornings. */
-  int lacking;
-
   private final long[] volume;
   private final long[][] kindVolume;
   private final int[][] kindCount;
@@ -51,16 +48,7 @@ final class State {
 
   private final int[] pieces;
 
-  /** Items and units that cover, by need and day. */
-  private final int[][] covering;
-
-  /**
-   * Parts of an item held inside a party, by item, party and day; only for items in parts that
-   * cover a need.
-   */
-  private final int[][][] partsHeld;
-
-  private final int parties;
+  private final Coverage coverage;
 
   State(Model model) {
     m = model;
@@ -79,9 +67,7 @@ final class State {
     innerCount = new int[m.kinds][cells];
     tagged = new int[m.stages][m.hikers][m.apartRules][];
     pieces = new int[m.hikers];
-    parties = Arrays.stream(m.partyOf).max().orElse(0) + 1;
-    covering = new int[m.needs.size()][m.days];
-    partsHeld = new int[m.partsOfItem.length][][];
+    coverage = new Coverage(m);
     start();
   }
 
@@ -115,22 +101,6 @@ final class State {
         }
       }
     }
-    for (int n = 0; n < m.needs.size(); n++) {
-      Model.Need need = m.needs.get(n);
-      for (int d = 0; d < m.days; d++) {
-        covering[n][d] = need.own()[d];
-        lacking += lacking(n, d);
-      }
-      for (int k = 0; k < m.partsOfItem.length; k++) {
-        if (need.covering()[k] && m.partsOfItem[k] > 0 && partsHeld[k] == null) {
-          partsHeld[k] = new int[parties][m.days];
-        }
-      }
-    }
-  }
-
-  private int lacking(int need, int day) {
-    return Math.max(0, m.needs.get(need).wanted()[day] - covering[need][day]);
   }
 
   /**
@@ -159,7 +129,7 @@ final class State {
 
   /** Broken hard rules in all; 0 for a split once every block is put. */
   int broken() {
-    return strict + unboxed + lacking;
+    return strict + unboxed + coverage.lacking();
   }
 
   /** Whether a block has been put. */
@@ -211,45 +181,13 @@ final class State {
       }
     }
     if (!m.needs.isEmpty()) {
-      countCover(block, hiker, d, sign);
+      coverage.count(block, hiker, d, sign);
     }
   }
 
   private int unboxed(int kind, int cell) {
     boolean bare = kindCount[kind][cell] > 0 && innerCount[kind][cell] == 0;
     return bare || kindVolume[kind][cell] > innerVolume[kind][cell] ? 1 : 0;
-  }
-
-  private void countCover(Block block, int hiker, int d, int sign) {
-    for (Block.Content content : block.contents()) {
-      if (!content.there()[d]) {
-        continue;
-      }
-      int change = sign;
-      if (content.isPart()) {
-        int[][] held = partsHeld[content.item()];
-        if (held == null) {
-          continue;
-        }
-        int all = m.partsOfItem[content.item()];
-        int[] ofParty = held[m.partyOf[hiker]];
-        boolean before = ofParty[d] == all;
-        ofParty[d] += sign;
-        boolean after = ofParty[d] == all;
-        change = (after ? 1 : 0) - (before ? 1 : 0);
-      }
-      if (change == 0) {
-        continue;
-      }
-      for (int n = 0; n < covering.length; n++) {
-        Model.Need need = m.needs.get(n);
-        if (need.who()[hiker] && need.covering()[content.item()]) {
-          lacking -= lacking(n, d);
-          covering[n][d] += change;
-          lacking += lacking(n, d);
-        }
-      }
-    }
   }
 
   private void countTag(int[] refs, int ref, int sign) {
