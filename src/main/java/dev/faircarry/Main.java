@@ -9,6 +9,7 @@ import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.SplitTrip;
+import dev.faircarry.cli.Begun;
 import dev.faircarry.cli.CommandParts;
 import dev.faircarry.cli.Console;
 import dev.faircarry.cli.Faircarry;
@@ -27,8 +28,7 @@ import java.io.InputStream;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.concurrent.CountDownLatch;
-import java.util.function.IntConsumer;
+import java.util.function.Consumer;
 
 /** Wires the program and runs one command. */
 public final class Main {
@@ -59,7 +59,8 @@ public final class Main {
                 explain(splitTrip),
                 rebalance(),
                 PLAN_ANSWERS,
-                (settings, listening) -> serve(splitTrip, judgeSplit, build, settings, listening),
+                (settings, demo, begun) ->
+                    serve(splitTrip, judgeSplit, build, settings, demo, begun),
                 Opening::copy,
                 environment,
                 build.getProperty("version", "unknown")),
@@ -118,36 +119,19 @@ public final class Main {
       JudgeSplit judgeSplit,
       Properties build,
       Settings settings,
-      IntConsumer listening) {
+      boolean demo,
+      Consumer<Begun> begun) {
     LineEncoder.useJson(settings.log() == Settings.LogForm.JSON);
-    Keeping keeping = Keeping.open(settings, splitTrip);
-    Server server;
-    try {
-      server =
-          new Server(
-              parts(splitTrip, judgeSplit, Optional.of(keeping.parts()), options(settings), build),
-              settings.host(),
-              settings.port());
-    } catch (RuntimeException e) {
-      keeping.close();
-      throw e;
-    }
-    CountDownLatch stopped = new CountDownLatch(1);
-    Runtime.getRuntime()
-        .addShutdownHook(
-            new Thread(
-                () -> {
-                  server.close();
-                  keeping.close();
-                  stopped.countDown();
-                },
-                "stop"));
-    listening.accept(server.port());
-    try {
-      stopped.await();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    Kept kept =
+        demo ? Demo.open(splitTrip, settings.creationKey()) : Keeping.open(settings, splitTrip);
+    Serving.untilStopped(
+        kept,
+        () ->
+            new Server(
+                parts(splitTrip, judgeSplit, Optional.of(kept.parts()), options(settings), build),
+                settings.host(),
+                settings.port()),
+        begun);
   }
 
   private static HttpOptions options(Settings settings) {

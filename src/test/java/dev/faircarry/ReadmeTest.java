@@ -71,14 +71,21 @@ class ReadmeTest {
 
   @Test
   void theDemoIsSplit() {
-    String demo = "mvn -q -DskipTests package && " + JAR + "split demo-data/high-tarns.json";
-    assertTrue(new Readme().blocks("sh").contains(demo));
+    assertTrue(new Readme().blocks("sh").contains(JAR + "split demo-data/high-tarns.json"));
     Run run = run("split", "demo-data/high-tarns.json");
     assertTrue(
         run.exitCode() == ExitCode.FINE.number()
             || run.exitCode() == ExitCode.OVER_CAP_OR_UNPROVED.number(),
         run::out);
     assertTrue(run.out().startsWith("High tarns, three nights\n"), run::out);
+  }
+
+  /** What the demo then does is tested where the program runs as a process of its own. */
+  @Test
+  void theFirstCommandsBuildAndServeTheDemoAndRunAllTests() {
+    assertEquals(
+        List.of("mvn -q -DskipTests package && " + JAR + "serve --demo", "mvn verify"),
+        new Readme().blocks("sh").subList(0, 2));
   }
 
   @Test

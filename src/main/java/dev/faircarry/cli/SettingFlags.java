@@ -59,6 +59,11 @@ final class SettingFlags {
     }
   }
 
+  /** Whether the flag of a setting stands on the command line. */
+  boolean isStated(Setting setting) {
+    return stated.containsKey(setting);
+  }
+
   /**
    * Everything that is set.
    *

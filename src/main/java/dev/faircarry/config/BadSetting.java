@@ -19,7 +19,8 @@ public record BadSetting(Code code, String where, String message) {
     NOT_A_FILE,
     NOT_AN_ORIGIN,
     NOT_A_DATABASE,
-    TOO_SHORT;
+    TOO_SHORT,
+    NOT_WITH_DEMO;
 
     /** The code as it is shown: {@code out-of-range}. */
     public String text() {

@@ -44,6 +44,12 @@ class CommandLineTest {
         Arguments.of("--effort is a whole", List.of("split", "-", "--effort", "500000001")),
         Arguments.of("--units", List.of("split", "-", "--units", "stones")),
         Arguments.of("--log: not-a-word. ", List.of("serve", "--log", "xml")),
+        Arguments.of(
+            "--database-file: not-with-demo. --demo keeps nothing",
+            List.of("serve", "--demo", "--database-file", "trips.db")),
+        Arguments.of(
+            "--key-file: not-with-demo. --demo keeps nothing",
+            List.of("serve", "--key-file", "trips.key", "--demo")),
         Arguments.of("Missing required parameter", List.of("backup")),
         Arguments.of("--port is a whole number", List.of("serve", "--port", "70000")),
         Arguments.of("--port is a whole number", List.of("serve", "--port", "-1")));
