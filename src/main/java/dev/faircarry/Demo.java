@@ -8,7 +8,6 @@ import dev.faircarry.app.SplitResult;
 import dev.faircarry.app.SplitTrip;
 import dev.faircarry.app.Visit;
 import dev.faircarry.cli.HandedLink;
-import dev.faircarry.http.KeptParts;
 import dev.faircarry.json.Reading;
 import dev.faircarry.json.TripReader;
 import dev.faircarry.store.Seal;
@@ -28,65 +27,34 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** A made-up trip to try, in a directory of its own that is erased in the end. */
-final class Demo implements Kept {
+final class Demo {
   private static final Logger LOG = LoggerFactory.getLogger(Demo.class);
   private static final String TRIP = "/demo-data/high-tarns.json";
 
   /** Enough for this trip: its highest level is proved and it is ready within a second or so. */
   private static final long EFFORT_STEPS = 2_000_000;
 
-  private final Path directory;
-  private final Keeping keeping;
-  private final List<HandedLink> links;
-
-  private Demo(Path directory, Keeping keeping, List<HandedLink> links) {
-    this.directory = directory;
-    this.keeping = keeping;
-    this.links = links;
-  }
+  private Demo() {}
 
   /**
-   * Makes the directory, sealed with a key that is nowhere but in memory, and in it the trip with a split that is agreed on.
+   * Makes the directory, sealed with a key that is nowhere but in memory, and in it the trip with a
+   * split that is agreed on; and links for the leader, for each hiker, and to look on.
    *
    * @throws CannotOpen if nothing can be written where temporary files go
    */
-  static Demo open(SplitTrip splitTrip, Optional<String> creationKey) {
+  static Kept open(SplitTrip splitTrip, Optional<String> creationKey, Closing closing) {
     try {
       Path directory = Files.createTempDirectory("faircarry-demo-");
-      try {
-        Seal seal = Seal.ofKeyset(Seal.newKeyset());
-        return opened(
-            directory,
-            Keeping.of(Stores.sqlite(directory.resolve("trips.db"), seal), splitTrip, creationKey),
-            splitTrip);
-      } catch (IOException | RuntimeException e) {
-        erase(directory);
-        throw e;
-      }
+      closing.add(() -> erase(directory));
+      Seal seal = Seal.ofKeyset(Seal.newKeyset());
+      Keeping keeping =
+          Keeping.of(Stores.sqlite(directory.resolve("trips.db"), seal), splitTrip, creationKey);
+      closing.add(keeping::close);
+      return new Kept(keeping.parts(), made(keeping.parts().trips(), splitTrip));
     } catch (IOException e) {
       throw new CannotOpen(
           "demo-directory", "Nothing can be written to the directory for temporary files.", e);
     }
-  }
-
-  private static Demo opened(Path directory, Keeping keeping, SplitTrip splitTrip) {
-    try {
-      return new Demo(directory, keeping, made(keeping.parts().trips(), splitTrip));
-    } catch (RuntimeException e) {
-      keeping.close();
-      throw e;
-    }
-  }
-
-  @Override
-  public KeptParts parts() {
-    return keeping.parts();
-  }
-
-  /** A link for the leader, one for each hiker, and one to look on. */
-  @Override
-  public List<HandedLink> links() {
-    return links;
   }
 
   private static List<HandedLink> made(KeptTrips trips, SplitTrip splitTrip) {
@@ -107,8 +75,7 @@ final class Demo implements Kept {
               hiker.name(),
               trips.issue(id, Role.HIKER, Optional.of(hiker.id()), Optional.empty())));
     }
-    links.add(
-        link("Viewer", trips.issue(id, Role.VIEWER, Optional.empty(), Optional.empty())));
+    links.add(link("Viewer", trips.issue(id, Role.VIEWER, Optional.empty(), Optional.empty())));
     return List.copyOf(links);
   }
 
@@ -118,20 +85,13 @@ final class Demo implements Kept {
 
   private static Trip trip() {
     try (InputStream in = Demo.class.getResourceAsStream(TRIP)) {
-      if (in != null
-          && TripReader.read(in.readAllBytes()) instanceof Reading.Read<Trip> read) {
+      if (in != null && TripReader.read(in.readAllBytes()) instanceof Reading.Read<Trip> read) {
         return read.value();
       }
     } catch (IOException e) {
       throw new IllegalStateException("cannot read the demo trip", e);
     }
     throw new IllegalStateException("the program lacks its demo trip");
-  }
-
-  @Override
-  public void close() {
-    keeping.close();
-    erase(directory);
   }
 
   private static void erase(Path directory) {

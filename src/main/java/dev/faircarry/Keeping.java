@@ -8,14 +8,12 @@ import dev.faircarry.app.SplitTrip;
 import dev.faircarry.app.Store;
 import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoreTrouble;
-import dev.faircarry.cli.HandedLink;
 import dev.faircarry.config.Settings;
 import dev.faircarry.http.KeptParts;
 import dev.faircarry.split.Outcome;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Executors;
@@ -25,7 +23,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** What keeps trips while the service runs: the store, its workers, and who sweeps up. */
-public final class Keeping implements Kept {
+public final class Keeping implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Keeping.class);
   private static final int SWEEP_MINUTES = 10;
 
@@ -71,14 +69,9 @@ public final class Keeping implements Kept {
     return new Keeping(store, splitTrip, creationKey);
   }
 
-  @Override
+  /** What the HTTP service needs. */
   public KeptParts parts() {
     return new KeptParts(trips, workers::wake, creationKey, true);
-  }
-
-  @Override
-  public List<HandedLink> links() {
-    return List.of();
   }
 
   /** A solver that gives out only what the independent check has accepted. */

@@ -25,6 +25,7 @@ import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
@@ -122,16 +123,22 @@ public final class Main {
       boolean demo,
       Consumer<Begun> begun) {
     LineEncoder.useJson(settings.log() == Settings.LogForm.JSON);
-    Kept kept =
-        demo ? Demo.open(splitTrip, settings.creationKey()) : Keeping.open(settings, splitTrip);
     Serving.untilStopped(
-        kept,
-        () ->
+        closing ->
+            demo
+                ? Demo.open(splitTrip, settings.creationKey(), closing)
+                : kept(Keeping.open(settings, splitTrip), closing),
+        kept ->
             new Server(
                 parts(splitTrip, judgeSplit, Optional.of(kept.parts()), options(settings), build),
                 settings.host(),
                 settings.port()),
         begun);
+  }
+
+  private static Kept kept(Keeping keeping, Closing closing) {
+    closing.add(keeping::close);
+    return new Kept(keeping.parts(), List.of());
   }
 
   private static HttpOptions options(Settings settings) {

@@ -27,7 +27,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code serve --demo} in a process of its own, whose temporary files have a place of their own. */
+/**
+ * {@code serve --demo} in a process of its own, whose temporary files have a place of their own.
+ */
 @Tag("slow")
 class ServeDemoTest {
   private static final long PATIENCE_SECONDS = 120;
@@ -55,7 +57,8 @@ class ServeDemoTest {
     Process process = start(temporary, working, log);
     try {
       List<String> said = lines(process);
-      assertEquals("Ctrl+C ends it. Nothing is kept then, neither this trip nor any you make.",
+      assertEquals(
+          "Ctrl+C ends it. Nothing is kept then, neither this trip nor any you make.",
           said.get(said.size() - 1));
       Map<String, Link> links = links(said);
       assertEquals(
