@@ -51,7 +51,8 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
         });
   }
 
-  private static ProblemException told(StoreTrouble trouble) {
+  /** What callers are told: 507 where there is no room, else 503, with when to come again. */
+  static ProblemException told(StoreTrouble trouble) {
     return switch (trouble.kind()) {
       case UNAVAILABLE ->
           new ProblemException(ProblemCode.STORE_UNAVAILABLE, "The store does not answer.")
