@@ -1,4 +1,5 @@
 /** Tables as they come out of spreadsheets: columns by tab, semicolon or comma, quotes as in RFC 4180. */
+import { entered } from "./units.js";
 
 /** Rows of cells; empty rows are left out. */
 export function rowsOf(text) {
@@ -95,4 +96,13 @@ function named(headings) {
     }
   });
   return columns;
+}
+
+/** Shared items of a pasted table. */
+export function sharedOf(text) {
+  return entriesOf(text).map((e) => {
+    const many = Number.parseInt(e.count, 10);
+    const mass = entered(e.mass, "gear");
+    return many > 1 ? { name: e.name, count: many, unitMass: mass } : { name: e.name, mass };
+  });
 }

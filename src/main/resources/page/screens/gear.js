@@ -3,10 +3,9 @@ import { focusOn, html, nothing, redraw, repeat } from "../core/view.js";
 import { Problem } from "../core/api.js";
 import { choice, field, Issues } from "../core/fields.js";
 import { edit, trip } from "../core/trip.js";
-import { rowsOf } from "../core/table.js";
+import { rowsOf, sharedOf } from "../core/table.js";
 import { entered, usual } from "../core/units.js";
 import { details } from "./geardetails.js";
-import { sharedOf } from "./start.js";
 
 const issues = new Issues();
 const adding = { name: "", mass: "", how: "one", count: "" };

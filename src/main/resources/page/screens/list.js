@@ -12,6 +12,7 @@ export const SCREENS = [
   { path: "loads", name: "Loads", tab: true, roles: ["leader", "hiker", "viewer"], load: () => import("./loads.js") },
   { path: "people", name: "People", tab: true, roles: ["leader"], load: () => import("./people.js") },
   { path: "gear", name: "Shared gear", tab: true, roles: ["leader"], load: () => import("./gear.js") },
+  { path: "needs", name: "Needs", tab: true, roles: ["leader"], load: () => import("./needs.js") },
   { path: "rules", name: "Rules", tab: true, roles: ["leader"], load: () => import("./rules.js") },
   { path: "change", name: "Change of plans", tab: true, roles: ["leader"], load: () => import("./change.js") },
   { path: "weigh", name: "Weigh-in", tab: true, roles: ["leader", "hiker"], load: () => import("./weigh.js") },

@@ -4,7 +4,7 @@ import { ask, freshKey, Problem } from "../core/api.js";
 import { field, Issues } from "../core/fields.js";
 import { keep } from "../core/keys.js";
 import { at, go } from "../core/router.js";
-import { entriesOf, rowsOf } from "../core/table.js";
+import { entriesOf, rowsOf, sharedOf } from "../core/table.js";
 import { entered, usual } from "../core/units.js";
 import { count } from "../core/words.js";
 
@@ -107,15 +107,6 @@ async function dropped(event) {
   event.preventDefault();
   draft.shared = (await file.text()).slice(0, 200_000);
   redraw();
-}
-
-/** Shared items of a pasted table. */
-export function sharedOf(text) {
-  return entriesOf(text).map((e) => {
-    const many = Number.parseInt(e.count, 10);
-    const mass = entered(e.mass, "gear");
-    return many > 1 ? { name: e.name, count: many, unitMass: mass } : { name: e.name, mass };
-  });
 }
 
 function hikerOf(p) {

@@ -20,12 +20,9 @@ import org.openqa.selenium.logging.LogEntry;
 final class Traffic {
   private static final JsonMapper JSON = new JsonMapper();
 
-  /**
-   * A refusal by the API is an answer like any other, but the browser reports it as an error. So it
-   * does with the icon that it asks for by itself where a page names none.
-   */
+  /** A refusal by the API is an answer like any other, but the browser reports it as an error. */
   private static final Pattern REFUSED =
-      Pattern.compile("/(v1/|favicon[.]ico)\\S* - Failed to load resource: .* status of 4\\d\\d");
+      Pattern.compile("/v1/\\S* - Failed to load resource: .* status of 4\\d\\d");
 
   private static final Set<String> NO_NETWORK = Set.of("data", "blob", "about");
 
@@ -33,6 +30,7 @@ final class Traffic {
   private final List<String> requests = new ArrayList<>();
   private final List<String> complaints = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
+  private final List<String> sent = new ArrayList<>();
   private final Map<String, String> urls = new HashMap<>();
   private long encodedBytes;
 
@@ -57,6 +55,7 @@ final class Traffic {
     requests.clear();
     complaints.clear();
     bodies.clear();
+    sent.clear();
     encodedBytes = 0;
   }
 
@@ -73,6 +72,13 @@ final class Traffic {
   /** Bodies of the answers, as far as the browser still has them. */
   List<String> bodies() {
     return List.copyOf(bodies);
+  }
+
+  /** Bodies that were sent to addresses with such a part, each behind its address. */
+  List<String> sent(String part) {
+    return sent.stream()
+        .filter(each -> each.substring(0, each.indexOf(' ')).contains(part))
+        .toList();
   }
 
   /** Bytes of all answers as they came over the wire, headers included. */
@@ -100,6 +106,10 @@ final class Traffic {
     urls.put(about.path("requestId").asText(), url);
     if (!NO_NETWORK.contains(url.substring(0, Math.max(0, url.indexOf(':'))))) {
       requests.add(url);
+      String body = about.path("request").path("postData").asText();
+      if (!body.isEmpty()) {
+        sent.add(url + " " + body);
+      }
     }
   }
 

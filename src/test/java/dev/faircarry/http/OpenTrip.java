@@ -2,6 +2,7 @@ package dev.faircarry.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -59,6 +60,11 @@ public final class OpenTrip implements AutoCloseable {
     KeptService.Reply made = service.send("POST", address + "/links", leader, body);
     assertEquals(201, made.status(), made.body());
     return "/#/open/" + id() + "/" + made.json().path("token").asText();
+  }
+
+  /** The trip document as its leader reads it now. */
+  public JsonNode document() {
+    return service.get(address, leader).json();
   }
 
   private String id() {
