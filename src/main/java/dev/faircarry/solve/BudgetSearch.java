@@ -142,10 +142,6 @@ final class BudgetSearch {
     long nodes = Math.min(NODES, effort.left() / 8 / RuleModel.stepsWithinBudget(m));
     RuleModel.Verdict verdict = RuleModel.find(ruled, budget, nodes, effort);
     excluded = verdict == RuleModel.Verdict.NONE;
-    if (verdict == RuleModel.Verdict.FOUND && moves.count(ruled) > handovers) {
-      // The model lets some through with too many, seen where a unit has two hikers to go to.
-      verdict = RuleModel.Verdict.UNKNOWN;
-    }
     if (verdict == RuleModel.Verdict.FOUND) {
       state = ruled;
       started = true;

@@ -49,7 +49,7 @@ final class StayingFirst implements IntValueSelector {
    * @param holds 1 where the hiker holds the block in the stage; by block, stage and hiker
    */
   void post(Budget budget, BoolVar[][][] holds) {
-    List<BoolVar> gains = new ArrayList<>();
+    List<IntVar> gains = new ArrayList<>();
     for (int r = 0; r < budget.moves().refs.size(); r++) {
       for (int i = 0; i < m.hikers; i++) {
         List<BoolVar> held = held(budget, holds, r, i);
@@ -57,19 +57,21 @@ final class StayingFirst implements IntValueSelector {
         if (before == 0) {
           gains.addAll(held);
         } else if (held.size() > before) {
-          BoolVar[] more = cp.boolVarArray(held.size() - before);
-          gains.addAll(List.of(more));
-          List<BoolVar> both = new ArrayList<>(held);
-          both.addAll(List.of(more));
+          // One number and not a sum of switches: only then do fixed holders fix its least value,
+          // and nothing but holders is branched on.
+          IntVar more = cp.intVar(0, held.size() - before);
+          gains.add(more);
+          List<IntVar> both = new ArrayList<>(held);
+          both.add(more);
           int[] signs = new int[both.size()];
-          Arrays.fill(signs, 0, held.size(), 1);
-          Arrays.fill(signs, held.size(), signs.length, -1);
-          cp.scalar(both.toArray(BoolVar[]::new), signs, "<=", before).post();
+          Arrays.fill(signs, 1);
+          signs[held.size()] = -1;
+          cp.scalar(both.toArray(IntVar[]::new), signs, "<=", before).post();
         }
       }
     }
     if (!gains.isEmpty()) {
-      cp.sum(gains.toArray(BoolVar[]::new), "<=", budget.gains()).post();
+      cp.sum(gains.toArray(IntVar[]::new), "<=", budget.gains()).post();
     }
   }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.faircarry.check.SplitCheck;
 import dev.faircarry.check.Verdict;
+import dev.faircarry.fixture.Splits;
+import dev.faircarry.fixture.Trips;
 import dev.faircarry.oracle.BruteForce;
 import dev.faircarry.oracle.Movement;
 import dev.faircarry.oracle.RandomSplits;
@@ -96,5 +98,31 @@ class RuleModelTest {
       forced += least > 0 ? 1 : 0;
     }
     assertTrue(compared > 70 && forced > 20, compared + " trips, " + forced + " with handovers");
+  }
+
+  /**
+   * By hand: four equal units, one with a and three with b, who may now carry one thing only. Three
+   * go to a, who has two more than before: two handovers, and within one there is none.
+   */
+  @Test
+  void unitsThatGoToWhoHasSomeAlreadyAreAllCounted() {
+    Trip trip =
+        Trips.days(1)
+            .hiker("a", h -> h.target(5000))
+            .hiker("b", h -> h.target(5000).maxPieces(1))
+            .item("u", s -> s.count(4).mass(10))
+            .trip();
+    Split earlier = Splits.of("a", "u").and("b", "u*3").split();
+    Model model = ModelBuilder.of(trip, demand -> true, earlier, Set.of());
+    Moves moves = new Moves(model, earlier);
+    State state = new State(model);
+    assertEquals(
+        RuleModel.Verdict.NONE,
+        RuleModel.find(state, Optional.of(Budget.of(moves, 1)), NODES, effort()));
+    assertEquals(
+        RuleModel.Verdict.FOUND,
+        RuleModel.find(state, Optional.of(Budget.of(moves, 2)), NODES, effort()));
+    assertEquals(2, moves.count(state));
+    keepsRules("two handovers", trip, state);
   }
 }
