@@ -1,6 +1,7 @@
 package dev.faircarry.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,6 +10,10 @@ import java.util.List;
  */
 final class Construction {
   private static final int MENDING_TRIES_PER_BLOCK = 400;
+  private static final int MENDING_MEMORY = 50;
+
+  /** What a broken rule weighs beside a pack that is too full. */
+  private static final long MILLILITERS_PER_BROKEN = 500;
 
   private final State state;
   private final Model m;
@@ -103,22 +108,34 @@ final class Construction {
     return cost;
   }
 
-  /** Random moves and exchanges that never break more. */
+  /**
+   * Random moves and exchanges, by late acceptance, until no rule is broken: what is over the rooms
+   * counts by how much, so that a pack that is far too full gets emptier step by step.
+   */
   private boolean mend() {
     long tries = (long) MENDING_TRIES_PER_BLOCK * m.blocks.size();
+    long[] late = new long[MENDING_MEMORY];
+    Arrays.fill(late, wrong());
     for (long t = 0; t < tries && state.broken() > 0 && !effort.spend(2); t++) {
+      int slot = (int) (t % MENDING_MEMORY);
+      long limit = Math.max(late[slot], wrong());
       int one = dice.below(m.blocks.size());
       int other = dice.below(m.blocks.size());
       if ((t & 1) == 0) {
-        move(m.blocks.get(one));
+        move(m.blocks.get(one), limit);
       } else if (one != other) {
-        exchange(m.blocks.get(one), m.blocks.get(other));
+        exchange(m.blocks.get(one), m.blocks.get(other), limit);
       }
+      late[slot] = wrong();
     }
     return state.broken() == 0;
   }
 
-  private void move(Block block) {
+  private long wrong() {
+    return state.overflow + MILLILITERS_PER_BROKEN * state.broken();
+  }
+
+  private void move(Block block, long limit) {
     List<Integer> who = Routes.holders(m, block, 0);
     int[] route =
         Routes.from(
@@ -127,27 +144,25 @@ final class Construction {
       return;
     }
     int[] before = state.holder[block.index()].clone();
-    int broken = state.broken();
     state.take(block.index());
     state.put(block.index(), route);
-    if (state.broken() > broken) {
+    if (wrong() > limit) {
       state.take(block.index());
       state.put(block.index(), before);
     }
   }
 
-  private void exchange(Block one, Block other) {
+  private void exchange(Block one, Block other, long limit) {
     int[] ones = state.holder[one.index()].clone();
     int[] others = state.holder[other.index()].clone();
     if (!mayGo(one, others) || !mayGo(other, ones)) {
       return;
     }
-    int broken = state.broken();
     state.take(one.index());
     state.take(other.index());
     state.put(one.index(), others);
     state.put(other.index(), ones);
-    if (state.broken() > broken) {
+    if (wrong() > limit) {
       state.take(one.index());
       state.take(other.index());
       state.put(one.index(), ones);

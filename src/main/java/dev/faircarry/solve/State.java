@@ -37,6 +37,9 @@ final class State {
   /** Mornings and kinds whose contents do not fit the containers held. */
   int unboxed;
 
+  /** Milliliters over the rooms of packs and containers, summed over mornings. */
+  long overflow;
+
   private final long[] volume;
   private final long[][] kindVolume;
   private final int[][] kindCount;
@@ -166,18 +169,22 @@ final class State {
     excess[cell] = m.excess(hiker, d, shared[cell]);
     totalExcess += excess[cell];
     if (block.volume()[d] != 0 && m.room[hiker] < Model.UNLIMITED) {
-      strict -= volume[cell] > m.room[hiker] ? 1 : 0;
+      long over = Math.max(0, volume[cell] - m.room[hiker]);
       volume[cell] += sign * block.volume()[d];
-      strict += volume[cell] > m.room[hiker] ? 1 : 0;
+      long overNow = Math.max(0, volume[cell] - m.room[hiker]);
+      strict += Long.signum(overNow) - Long.signum(over);
+      overflow += overNow - over;
     }
     for (int k = 0; k < m.kinds; k++) {
       if (block.kindCount()[k][d] != 0 || block.innerCount()[k][d] != 0) {
         unboxed -= unboxed(k, cell);
+        overflow -= spilt(k, cell);
         kindVolume[k][cell] += sign * block.kindVolume()[k][d];
         kindCount[k][cell] += sign * block.kindCount()[k][d];
         innerVolume[k][cell] += sign * block.innerVolume()[k][d];
         innerCount[k][cell] += sign * block.innerCount()[k][d];
         unboxed += unboxed(k, cell);
+        overflow += spilt(k, cell);
       }
     }
     if (!m.needs.isEmpty()) {
@@ -188,6 +195,10 @@ final class State {
   private int unboxed(int kind, int cell) {
     boolean bare = kindCount[kind][cell] > 0 && innerCount[kind][cell] == 0;
     return bare || kindVolume[kind][cell] > innerVolume[kind][cell] ? 1 : 0;
+  }
+
+  private long spilt(int kind, int cell) {
+    return Math.max(0, kindVolume[kind][cell] - innerVolume[kind][cell]);
   }
 
   private void countTag(int[] refs, int ref, int sign) {
