@@ -206,10 +206,7 @@ final class BudgetSearch {
     int level = 0;
     boolean proving = excessProved;
     while (level < list.length && !effort.over()) {
-      int last = level;
-      while (last + 1 < list.length && list[last + 1] == list[level]) {
-        last++;
-      }
+      int last = Steps.lastOfTie(list, level);
       int[] wanted = Steps.fairerAt(list, last);
       GroupSearch.Result result =
           known(list, last) || bound.excludes(wanted)

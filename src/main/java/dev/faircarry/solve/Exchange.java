@@ -153,6 +153,11 @@ final class Exchange {
     recount();
   }
 
+  /** The value of the best split that any run met. */
+  Value best() {
+    return best;
+  }
+
   private void recount() {
     limits.ifPresent(
         moves -> {

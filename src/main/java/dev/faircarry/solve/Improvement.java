@@ -1,16 +1,30 @@
 package dev.faircarry.solve;
 
+import dev.faircarry.split.Progress;
 import java.util.Arrays;
+import java.util.List;
 
-/** Makes a split better by local search, in rounds from gentle to steep; proves nothing. */
+/**
+ * Makes a split better by local search, in rounds from gentle to steep, and sees on the way which
+ * levels masses prove already.
+ */
 final class Improvement {
   private static final int STRIDES = 64;
+
+  /** The first turn is so many times shorter than the others. */
+  private static final int OPENING = 8;
 
   private final Model m;
   private final State state;
   private final Dice dice;
   private final Bound bound;
   private final Effort effort;
+  private final MassProof masses;
+
+  /** Thousandths over caps that own kit alone causes. */
+  private final long ownExcess;
+
+  private int provedLevels;
 
   Improvement(State state, Dice dice, Bound bound, Effort effort) {
     this.m = state.m;
@@ -18,39 +32,64 @@ final class Improvement {
     this.dice = dice;
     this.bound = bound;
     this.effort = effort;
+    masses = new MassProof(bound);
+    ownExcess = new State(m).totalExcess;
+  }
+
+  /** Levels that nothing can lower, of the best list there is. */
+  int provedLevels() {
+    return provedLevels;
   }
 
   /**
-   * Two times all rounds; ends early when masses alone show that nothing can be better.
+   * All rounds, a short turn first for an early answer; ends early when masses alone show that no
+   * level can be lowered.
    *
    * @param triesPerBlock tries in each round for every block and hiker
    */
   void run(long triesPerBlock) {
-    int[] aims = bound.aims();
+    List<Round> rounds = rounds();
     long each =
         Math.max(500, Math.min(effort.left() / 24, triesPerBlock * (m.blocks.size() + m.hikers)));
     Exchange exchange = new Exchange(state, dice, effort);
     exchange.withChains();
-    for (int round = 0; round < 2 && !finished(); round++) {
-      rounds(exchange, aims, each);
+    for (long tries : new long[] {each / OPENING, each, each}) {
+      for (Round round : rounds) {
+        if (!finished(exchange.best())) {
+          exchange.run(round.weights(), round.memory(), tries);
+        }
+      }
     }
     exchange.finish();
     plunge();
   }
 
-  private static void rounds(Exchange exchange, int[] aims, long each) {
-    exchange.run(Weights.quadratic(aims, 20), 200, each);
-    exchange.run(Weights.quadratic(aims, 2), 100, each);
-    exchange.run(Weights.growing(aims, 9, 8), 50, each);
-    exchange.run(Weights.growing(aims, 3, 2), 20, each);
+  /** Weights, and how many tries late acceptance looks back. */
+  private record Round(Weights weights, int memory) {}
+
+  private List<Round> rounds() {
+    int[] aims = bound.aims();
+    return List.of(
+        new Round(Weights.quadratic(aims, 20), 200),
+        new Round(Weights.quadratic(aims, 2), 100),
+        new Round(Weights.growing(aims, 9, 8), 50),
+        new Round(Weights.growing(aims, 3, 2), 20));
   }
 
-  private boolean finished() {
-    if (effort.over()) {
-      return true;
+  /** Whatever is better than the best keeps the levels proved of it. */
+  private boolean finished(Exchange.Value best) {
+    if (effort.over() || best.excess() > ownExcess) {
+      return effort.over();
     }
-    int[] list = state.list();
-    return state.totalExcess == 0 && bound.excludes(Steps.fairerAt(list, list.length - 1));
+    int[] list = best.list();
+    int proved = masses.levels(list, provedLevels);
+    if (proved > provedLevels) {
+      provedLevels = proved;
+      effort
+          .watch()
+          .progress(new Progress(Progress.Phase.PROVING, list[0], list[0], proved, effort.spent()));
+    }
+    return proved == list.length;
   }
 
   /**
@@ -93,7 +132,8 @@ final class Improvement {
     }
     Exchange exchange = new Exchange(state, dice, effort);
     exchange.keep(highest);
-    rounds(exchange, bound.aims(), Math.min(effort.left() / 40, 400L * m.blocks.size()));
+    long each = Math.min(effort.left() / 40, 400L * m.blocks.size());
+    rounds().forEach(round -> exchange.run(round.weights(), round.memory(), each));
     exchange.finish();
   }
 }

@@ -17,7 +17,7 @@ final class Search {
   private static final int FEW = 7;
 
   /** Tries of local search for each block and hiker, fewer where exact search follows at once. */
-  private static final long TRIES = 2_000;
+  private static final long TRIES = 200;
 
   private static final long TRIES_BEFORE_EXACT = 40;
   private static final int PASSES = 5;
@@ -33,6 +33,7 @@ final class Search {
   private final Effort effort;
   private final Dice dice = new Dice(0x5EED);
   private final Bound bound;
+  private final MassProof masses;
   private final Improvement improvement;
 
   /** Whether all hikers together can be searched exactly. */
@@ -51,6 +52,7 @@ final class Search {
         m.stages == 1
             && m.hikers <= MOST_WHOLE
             && new GroupSearch(state, everybody(), 0, effort).listable();
+    masses = new MassProof(bound);
     improvement = new Improvement(state, dice, bound, effort);
   }
 
@@ -71,6 +73,7 @@ final class Search {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
     improvement.run(whole ? TRIES_BEFORE_EXACT : TRIES);
+    provedLevels = improvement.provedLevels();
     excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
@@ -108,7 +111,7 @@ final class Search {
         improvement.even(Arrays.copyOf(list, level));
         list = state.list();
       }
-      int last = lastOfTie(list, level);
+      int last = Steps.lastOfTie(list, level);
       int[] wanted = Steps.fairerAt(list, last);
       GroupSearch.Result result =
           bound.excludes(wanted) ? GroupSearch.Result.NONE : lower(list, last, wanted, pass);
@@ -122,26 +125,11 @@ final class Search {
       }
       if (proving) {
         provedLevels =
-            result == GroupSearch.Result.NONE ? last + 1 : provedOfTie(list, level, last);
+            result == GroupSearch.Result.NONE ? last + 1 : masses.ofTie(list, level, last);
       }
       proving &= result == GroupSearch.Result.NONE;
       level = last + 1;
     }
-  }
-
-  /** How many levels masses prove when the last of a tie cannot be proved. */
-  private int provedOfTie(int[] list, int level, int last) {
-    int low = level;
-    int high = last;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (bound.excludes(Steps.fairerAt(list, middle))) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   /** Where to go on: the start of the tie that the first level not proved belongs to. */
@@ -151,14 +139,6 @@ final class Search {
       level--;
     }
     return provedLevels == list.length ? list.length : level;
-  }
-
-  private static int lastOfTie(int[] list, int level) {
-    int last = level;
-    while (last + 1 < list.length && list[last + 1] == list[level]) {
-      last++;
-    }
-    return last;
   }
 
   /**

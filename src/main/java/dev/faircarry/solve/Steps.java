@@ -44,4 +44,13 @@ final class Steps {
     }
     return true;
   }
+
+  /** The last of the levels that are as high as a level of a list that falls. */
+  static int lastOfTie(int[] list, int level) {
+    int last = level;
+    while (last + 1 < list.length && list[last + 1] == list[level]) {
+      last++;
+    }
+    return last;
+  }
 }
