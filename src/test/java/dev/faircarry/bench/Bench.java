@@ -5,6 +5,7 @@ import dev.faircarry.oracle.CpSatOracle;
 import dev.faircarry.oracle.Family;
 import dev.faircarry.oracle.FamilyTrips;
 import dev.faircarry.oracle.FirstLevel;
+import dev.faircarry.solve.ListGap;
 import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.solve.Watch;
 import dev.faircarry.split.Outcome;
@@ -101,10 +102,14 @@ public final class Bench {
     long sand = Math.max(first.ownKit(), first.sheerTotal());
     Ours ours = ours(trip, seconds);
     CpSatOracle.Answer theirs = CpSatOracle.leximin(trip, seconds);
-    long best = theirs.best() < 0 ? ours.level() : Math.min(ours.level(), theirs.best());
+    long best =
+        ours.level() < 0 || (theirs.best() >= 0 && theirs.best() < ours.level())
+            ? theirs.best()
+            : ours.level();
     List<Long> gaps = new ArrayList<>();
     for (long millis : GLIMPSES_MILLIS) {
-      gaps.add(ours(trip, millis / 1000.0).level() - best);
+      long glimpse = ours(trip, millis / 1000.0).level();
+      gaps.add(glimpse < 0 ? -1 : glimpse - best);
     }
     long hand = family.ruled() || family.days() > 1 ? -1 : first.byHand() - best;
     return new Run(
@@ -113,7 +118,8 @@ public final class Bench {
         ours.millis(),
         ours.firstProved(),
         ours.proved(),
-        ours.level() - Math.max(sand, ours.bound()),
+        ours.level() < 0 ? -1 : ours.level() - Math.max(sand, ours.bound()),
+        ours.listGap(),
         theirs.firstMillis(),
         theirs.millis(),
         theirs.levels() > 0,
@@ -123,12 +129,16 @@ public final class Bench {
         hand);
   }
 
+  /**
+   * @param level -1 where there is no split yet
+   */
   private record Ours(
       long level,
       int levels,
       long bound,
       boolean firstProved,
       boolean proved,
+      long listGap,
       long firstMillis,
       long millis) {}
 
@@ -136,8 +146,11 @@ public final class Bench {
     Clock clock = new Clock(seconds);
     Outcome outcome = SplitSolver.solve(trip, Long.MAX_VALUE / 4, clock);
     long millis = clock.millis();
-    if (!(outcome instanceof Outcome.Solved solved)) {
+    if (outcome instanceof Outcome.Impossible) {
       throw new IllegalStateException("every trip here can be split: " + outcome);
+    }
+    if (!(outcome instanceof Outcome.Solved solved)) {
+      return new Ours(-1, 0, 0, false, false, -1, millis, millis);
     }
     List<Long> steps = SplitCheck.verdict(trip, solved.split()).steps();
     int proved = solved.proof().provedLevels();
@@ -147,6 +160,7 @@ public final class Bench {
         proved > 0 ? steps.get(0) : solved.proof().boundSteps().orElse(0),
         proved > 0,
         solved.proof().proved(),
+        solved.proof().proved() ? 0 : ListGap.widest(trip, steps),
         proved > 0 ? Math.min(millis, clock.firstProvedMillis) : millis,
         millis);
   }

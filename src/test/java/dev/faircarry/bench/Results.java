@@ -51,17 +51,21 @@ final class Results {
         "    CP-SAT time over ours, geometric mean: first level %.2f, list %.2f%n",
         ratio(some, cpFirst, first),
         ratio(some, cpList, list));
-    out.println("    steps above the bound: " + spread(some, Run::boundGap));
+    out.println("    steps above the bound: " + found(some, Run::boundGap));
+    out.printf(
+        Locale.ROOT,
+        "    every level within a step of its bound: %d/%d; widest level, steps %s%n",
+        some.stream().filter(r -> r.listGap() == 0 || r.listGap() == 1).count(),
+        some.size(),
+        found(some, Run::listGap));
     out.println(
         "    steps above the best known: after 50 ms "
-            + spread(some, r -> r.glimpseGaps().get(0))
+            + found(some, r -> r.glimpseGaps().get(0))
             + "; 200 ms "
-            + spread(some, r -> r.glimpseGaps().get(1))
+            + found(some, r -> r.glimpseGaps().get(1))
             + "; 1000 ms "
-            + spread(some, r -> r.glimpseGaps().get(2)));
-    long nothing = some.stream().filter(r -> r.cpGap() < 0).count();
-    List<Run> found = some.stream().filter(r -> r.cpGap() >= 0).toList();
-    out.println("    CP-SAT: " + spread(found, Run::cpGap) + ", nothing found " + nothing);
+            + found(some, r -> r.glimpseGaps().get(2)));
+    out.println("    CP-SAT: " + found(some, Run::cpGap));
     List<Run> byHand = some.stream().filter(r -> r.handGap() >= 0).toList();
     out.println("    by hand: " + spread(byHand, Run::handGap));
   }
@@ -79,6 +83,13 @@ final class Results {
         some.stream().filter(proved).count(),
         some.size(),
         spread(some, millis));
+  }
+
+  /** The spread where there is something to measure, and how often there is nothing. */
+  private static String found(List<Run> some, ToLongFunction<Run> of) {
+    List<Run> with = some.stream().filter(r -> of.applyAsLong(r) >= 0).toList();
+    int nothing = some.size() - with.size();
+    return spread(with, of) + (nothing == 0 ? "" : " (nothing on " + nothing + ")");
   }
 
   /** Median, 90th percentile and worst. */

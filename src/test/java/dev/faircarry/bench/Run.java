@@ -7,9 +7,11 @@ import java.util.List;
  * anybody found.
  *
  * @param trivial own kit alone, or the sheer total, gives the first level
- * @param boundGap our value less the best bound
+ * @param boundGap our value less the best bound; -1 where we found nothing
+ * @param listGap widest distance of a level of our list from its bound, the levels before it being
+ *     as they are; 0 where the list is proved, -1 where we found nothing
  * @param cpGap -1 where CP-SAT found nothing
- * @param glimpseGaps after each of the short times
+ * @param glimpseGaps after each of the short times; -1 where nothing was found by then
  * @param handGap -1 with rules or several days, for which splitting by hand is not meant
  */
 record Run(
@@ -19,6 +21,7 @@ record Run(
     boolean firstProved,
     boolean listProved,
     long boundGap,
+    long listGap,
     long cpFirstMillis,
     long cpListMillis,
     boolean cpFirstProved,

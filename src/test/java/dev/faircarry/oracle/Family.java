@@ -21,7 +21,12 @@ public record Family(
      */
     HARD,
     /** Light and heavy pieces, uneven kits. */
-    MIXED
+    MIXED,
+    /**
+     * As mixed, the shared pieces rounded to a tenth of a kilogram as labels and lists often give
+     * them: what a hiker can hold is a grid of a few sums, and the sheer total is out of reach.
+     */
+    ROUNDED
   }
 
   public static Family plain(int hikers, int pieces, int grain, Hardness hardness) {
@@ -40,7 +45,7 @@ public record Family(
   int sharedPercent() {
     return switch (hardness) {
       case EASY -> 35;
-      case MIXED -> 45;
+      case MIXED, ROUNDED -> 45;
       case HARD -> hardPercent();
     };
   }

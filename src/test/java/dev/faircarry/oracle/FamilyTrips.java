@@ -51,7 +51,7 @@ public final class FamilyTrips {
       int uneven =
           switch (family.hardness()) {
             case EASY, HARD -> random.nextInt(97, 104);
-            case MIXED -> random.nextInt(75, 121);
+            case MIXED, ROUNDED -> random.nextInt(75, 121);
           };
       kitGrams[i] = targetGrams[i] * (100 - family.sharedPercent()) / 100 * uneven / 100;
     }
@@ -95,13 +95,17 @@ public final class FamilyTrips {
           switch (family.hardness()) {
             case EASY -> Math.pow(2, random.nextDouble() * 4);
             case HARD -> 1 + random.nextDouble();
-            case MIXED -> Math.pow(2, random.nextDouble() * 6);
+            case MIXED, ROUNDED -> Math.pow(2, random.nextDouble() * 6);
           };
       sum += relative[p];
     }
     List<Long> masses = new ArrayList<>();
     for (double part : relative) {
-      masses.add(Math.max(5, Math.round(sharedGrams * part / sum)));
+      long grams = Math.round(sharedGrams * part / sum);
+      masses.add(
+          family.hardness() == Family.Hardness.ROUNDED
+              ? Math.max(1, Math.round(grams / 100.0)) * 100
+              : Math.max(5, grams));
     }
     return masses;
   }
