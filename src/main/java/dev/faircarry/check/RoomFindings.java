@@ -108,6 +108,7 @@ final class RoomFindings {
     List<Integer> days = new ArrayList<>();
     List<PieceRef> pieces = new ArrayList<>();
     long missing = 0;
+    boolean holdsSome = false;
     for (int day = 1; day <= itinerary.lastDay(i); day++) {
       long taken = 0;
       boolean any = false;
@@ -135,6 +136,7 @@ final class RoomFindings {
       }
       if (any && (!has || taken > inner)) {
         days.add(day);
+        holdsSome |= has;
         missing = Math.max(missing, taken - inner);
         for (Goods.Good good : contents) {
           if (holdings.held(good, day, i) > 0 && !pieces.contains(good.ref())) {
@@ -155,9 +157,7 @@ final class RoomFindings {
               + "” "
               + Words.days(days)
               + ", "
-              + (missing > 0
-                  ? missing + " mL more than fit into the ones held."
-                  : "and holds none."),
+              + (holdsSome ? missing + " mL more than fit into the ones held." : "and holds none."),
           "Carry a container with them, or give them to somebody who has one.");
     }
   }
@@ -177,7 +177,12 @@ final class RoomFindings {
           FindingCode.TOO_MANY_PIECES,
           List.of(hiker.id()),
           List.of(),
-          hiker.name() + " takes on " + count + " pieces at departure; the limit is " + most + ".",
+          hiker.name()
+              + " takes on "
+              + (count == 1 ? "1 piece" : count + " pieces")
+              + " at departure; the limit is "
+              + most
+              + ".",
           "Give some to somebody else.");
     }
   }

@@ -1,6 +1,7 @@
 package dev.faircarry.choose;
 
 import dev.faircarry.choose.Candidate.Kind;
+import dev.faircarry.trip.Contains;
 import dev.faircarry.trip.Form;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.KitItem;
@@ -8,10 +9,12 @@ import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Rule;
 import dev.faircarry.trip.SharedItem;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.plan.Amount;
 import dev.faircarry.trip.plan.Need;
 import dev.faircarry.trip.plan.Offer;
 import dev.faircarry.trip.plan.Plan;
 import dev.faircarry.trip.plan.Taking;
+import dev.faircarry.unit.Volume;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -57,7 +60,7 @@ public record Applied(Trip trip, List<String> changedRules) {
       if (count == 0) {
         open.add(offer);
       } else if (offer.forHiker().isEmpty()) {
-        shared.add(shared(offer, count));
+        shared.addAll(shared(offer, count));
       }
     }
     List<Hiker> hikers = new ArrayList<>();
@@ -134,41 +137,55 @@ public record Applied(Trip trip, List<String> changedRules) {
         offer.name(),
         offer.mass(),
         offer.massFrom(),
-        offer.volume(),
+        volume(offer),
         offer.price(),
         offer.stow(),
         false,
         false,
         covers(offer),
         Optional.empty(),
-        offer.contains());
+        contains(offer));
   }
 
-  private static SharedItem shared(Offer offer, int count) {
+  /** Several that hold something are items of their own, because units of one item hold nothing. */
+  private static List<SharedItem> shared(Offer offer, int count) {
+    if (count > 1 && (offer.contains().isPresent() || room(offer).isPresent())) {
+      List<SharedItem> each = new ArrayList<>();
+      for (int n = 1; n <= count; n++) {
+        each.add(shared(offer, offer.id() + "-" + n, whole(offer)));
+      }
+      return each;
+    }
+    Form counted =
+        new Form.Counted(
+            new Form.Quantity.Fixed(count),
+            offer.mass(),
+            offer.massFrom(),
+            offer.volume(),
+            offer.stow(),
+            Optional.empty());
+    return List.of(shared(offer, offer.id(), count == 1 ? whole(offer) : counted));
+  }
+
+  private static Form whole(Offer offer) {
+    return new Form.Whole(
+        offer.mass(),
+        offer.massFrom(),
+        volume(offer),
+        offer.stow(),
+        Optional.empty(),
+        contains(offer));
+  }
+
+  private static SharedItem shared(Offer offer, String id, Form form) {
     OptionalInt sleeps = OptionalInt.empty();
     for (Offer.Cover cover : offer.covers()) {
       if (cover.need().equals(Need.SLEEPING)) {
         sleeps = OptionalInt.of((int) cover.amount().size());
       }
     }
-    Form form =
-        count == 1
-            ? new Form.Whole(
-                offer.mass(),
-                offer.massFrom(),
-                offer.volume(),
-                offer.stow(),
-                Optional.empty(),
-                offer.contains())
-            : new Form.Counted(
-                new Form.Quantity.Fixed(count),
-                offer.mass(),
-                offer.massFrom(),
-                offer.volume(),
-                offer.stow(),
-                Optional.empty());
     return new SharedItem(
-        offer.id(),
+        id,
         offer.name(),
         offer.owner(),
         covers(offer),
@@ -177,6 +194,26 @@ public record Applied(Trip trip, List<String> changedRules) {
         Optional.empty(),
         List.of(),
         form);
+  }
+
+  /** How much the thing holds of what it is taken for: a pot of 2.1 L. */
+  private static Optional<Contains> room(Offer offer) {
+    return offer.covers().stream()
+        .filter(cover -> cover.amount().isRoom())
+        .findFirst()
+        .map(c -> new Contains(c.need(), ((Amount.Room) c.amount()).volume()));
+  }
+
+  /** The stated volume; without one, a thing is at least as large as what it holds. */
+  private static Optional<Volume> volume(Offer offer) {
+    return offer.volume().or(() -> room(offer).map(Contains::volume));
+  }
+
+  /** What it holds, where that is not its stated volume anyway. */
+  private static Optional<Contains> contains(Offer offer) {
+    return offer
+        .contains()
+        .or(() -> room(offer).filter(r -> !Optional.of(r.volume()).equals(volume(offer))));
   }
 
   private static List<String> covers(Offer offer) {

@@ -134,6 +134,32 @@ class RoomTest {
     breaks(FindingCode.NO_CONTAINER, trips, Splits.of("a", "p").and("b", "flask"));
   }
 
+  /** 12 mL for 11, or 6 for none at all. */
+  @Test
+  void whatDoesNotFitIsNoQuestionOfHowMuchWhereThereIsNoContainer() {
+    Trips trips =
+        pack(1, 20)
+            .item("box", s -> s.mass(1).contains("food", 11))
+            .item("u", s -> s.count(2).mass(1).volume(6).goesInto("food"));
+    String words = " carries things that go into a container of kind “food” on day 1, ";
+    assertEquals(
+        "a" + words + "1 mL more than fit into the ones held.",
+        breaks(FindingCode.NO_CONTAINER, trips, Splits.of("a", "box", "u*2")).message());
+    assertEquals(
+        "b" + words + "and holds none.",
+        breaks(FindingCode.NO_CONTAINER, trips, Splits.of("a", "box", "u").and("b", "u"))
+            .message());
+  }
+
+  @Test
+  void onePieceIsOnePiece() {
+    Trips none =
+        Trips.days(1).hiker("b", h -> h.target(9000).maxPieces(0)).item("s", s -> s.mass(1));
+    assertEquals(
+        "b takes on 1 piece at departure; the limit is 0.",
+        breaks(FindingCode.TOO_MANY_PIECES, none, Splits.of("b", "s")).message());
+  }
+
   @Test
   void theContainerMustBeThereThatMorning() {
     Trips trips =

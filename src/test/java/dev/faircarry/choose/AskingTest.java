@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import dev.faircarry.check.TripIssues;
 import dev.faircarry.json.Reading;
 import dev.faircarry.json.TripReader;
 import dev.faircarry.solve.Watch;
@@ -161,14 +162,51 @@ class AskingTest {
     assertEquals(List.of(), Coverage.shortfalls(again, again.present()));
   }
 
+  /**
+   * 4.2 L are asked for. Two pots of 2.1 L each hold as much, and a pan that is 3 L outside holds
+   * its 2.1 L: after the choice as before it, nothing is missing and nothing too much is promised.
+   */
+  @Test
+  void whatAChosenPotHoldsItHoldsAfterwards() {
+    String asks =
+        "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9"
+            + " kg'}],'plan':{'taking':{'needs':[{'covers':'pot','atLeast':'4.2"
+            + " L'},{'covers':'flame','atLeast':0},{'covers':'repair','atLeast':0},"
+            + "{'covers':'water-treatment','atLeast':0},{'covers':'navigation','atLeast':0},{'covers':'light','atLeast':0},"
+            + "{'covers':'first-aid','atLeast':0},{'covers':'sleeping','atLeast':0}],'offers':[";
+    for (String offers :
+        List.of(
+            "{'id':'pot','mass':'300 g','available':2,'covers':[{'need':'pot','amount':'2.1 L'}]}",
+            "{'id':'pot','mass':'300 g','covers':[{'need':'pot','amount':'2.1"
+                + " L'}]},{'id':'pan','mass':'300 g','volume':'3"
+                + " L','covers':[{'need':'pot','amount':'2.1 L'}]}",
+            "{'id':'pot','mass':'300"
+                + " g','forHiker':'a','available':2,'covers':[{'need':'pot','amount':'2.1 L'}]}")) {
+      Trip trip = read(asks + offers + "]}}}");
+      Question question = Asking.of(trip);
+      Answer.Choices choices =
+          assertInstanceOf(Answer.Choices.class, Chooser.answer(question, 1000, Watch.NONE));
+      Trip after = Applied.to(trip, question, choices.frontier().get(0)).trip();
+      assertEquals(List.of(), TripIssues.of(after), offers);
+      Question again = Asking.of(after);
+      assertEquals(List.of(), Coverage.shortfalls(again, again.present()), offers);
+      assertEquals(
+          List.of(2100L, 2100L),
+          again.candidates().stream().map(c -> c.covers().get("pot")).toList(),
+          offers);
+    }
+  }
+
   @Test
   void rulesLoseWhatStaysAtHome() {
     Trip trip =
         read(
-            "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9 kg'},"
-                + "{'id':'b','targetLoad':'9 kg','party':'x'}],'shared':[{'id':'f1','mass':'100 g','covers':['first-aid']},"
-                + "{'id':'f2','mass':'90 g','covers':['first-aid']},{'id':'f3','mass':'300 g','covers':['first-aid']},"
-                + "{'id':'z','mass':'1 kg'}],"
+            "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9"
+                + " kg'},{'id':'b','targetLoad':'9"
+                + " kg','party':'x'}],'shared':[{'id':'f1','mass':'100"
+                + " g','covers':['first-aid']},{'id':'f2','mass':'90"
+                + " g','covers':['first-aid']},{'id':'f3','mass':'300"
+                + " g','covers':['first-aid']},{'id':'z','mass':'1 kg'}],"
                 + "'rules':[{'id':'r1','kind':'apart','pieces':['f1','f3']},{'id':'r2','kind':'together','pieces':['z','f1','f3']},"
                 + "{'id':'r3','kind':'pinned','pieces':['f3'],'hiker':'a'},{'id':'r4','kind':'barred','pieces':['z','f3'],'hikers':['a']},"
                 + "{'id':'r5','kind':'party-has','covers':'first-aid','parties':['x'],'atLeast':2}],"
@@ -193,9 +231,12 @@ class AskingTest {
   void landManagersOrderAsksForContainers() {
     Trip trip =
         read(
-            "{'format':'faircarry-trip/1','name':'n','days':2,'hikers':[{'id':'a','targetLoad':'9 kg'},{'id':'b','targetLoad':'9 kg'}],"
-                + "'shared':[{'id':'food','perPerson':{'countPerDay':1},'unitMass':'700 g','unitVolume':'2 L','goesInto':'food','use':{'kind':'units-per-day'}},"
-                + "{'id':'can','mass':'1 kg','contains':{'kind':'food','volume':'9 L'}}]}");
+            "{'format':'faircarry-trip/1','name':'n','days':2,'hikers':[{'id':'a','targetLoad':'9"
+                + " kg'},{'id':'b','targetLoad':'9"
+                + " kg'}],'shared':[{'id':'food','perPerson':{'countPerDay':1},'unitMass':'700"
+                + " g','unitVolume':'2"
+                + " L','goesInto':'food','use':{'kind':'units-per-day'}},{'id':'can','mass':'1"
+                + " kg','contains':{'kind':'food','volume':'9 L'}}]}");
     Question question = Asking.of(trip);
     assertEquals(8000, need(question, "food").atLeast());
     assertEquals(Map.of("food", 9000L), candidate(question, "can").covers());
@@ -205,8 +246,8 @@ class AskingTest {
   void needsNothingCoversAreNamed() {
     Trip trip =
         read(
-            "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9 kg'}],"
-                + "'shared':[{'id':'z','mass':'1 kg'}]}");
+            "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9"
+                + " kg'}],'shared':[{'id':'z','mass':'1 kg'}]}");
     Answer.Unmeetable answer =
         assertInstanceOf(
             Answer.Unmeetable.class, Chooser.answer(Asking.of(trip), 1000, Watch.NONE));
