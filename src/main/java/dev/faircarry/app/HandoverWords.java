@@ -43,7 +43,8 @@ final class HandoverWords {
               + "; this one has the fewest there can be.";
     }
     if (chosen == curve.points().size() - 1) {
-      return "More than " + count(handovers) + " gain nothing that was found.";
+      String gain = handovers == 1 ? " gains" : " gain";
+      return "More than " + count(handovers) + gain + " nothing that was found.";
     }
     return "After "
         + count(handovers)

@@ -36,6 +36,16 @@ public final class IfOneStaysHome {
    * @param effortSteps search steps for each
    */
   public List<Case> cases(Trip trip, Split split, long effortSteps) {
+    return cases(trip, split, effortSteps, Set.of());
+  }
+
+  /**
+   * The same for somebody who may not know some body masses: texts tell nothing that follows from
+   * those of hikers who come.
+   *
+   * @param hidden ids of hikers
+   */
+  public List<Case> cases(Trip trip, Split split, long effortSteps, Set<String> hidden) {
     List<Case> cases = new ArrayList<>();
     for (Hiker hiker : trip.hikers()) {
       Rebalanced result =
@@ -47,12 +57,13 @@ public final class IfOneStaysHome {
                   Set.of(),
                   OptionalInt.empty()),
               effortSteps);
-      cases.add(new Case(hiker.id(), result, text(hiker.name(), result)));
+      boolean all = hidden.stream().allMatch(hiker.id()::equals);
+      cases.add(new Case(hiker.id(), result, text(hiker.name(), result, all)));
     }
     return cases;
   }
 
-  private static String text(String name, Rebalanced result) {
+  private static String text(String name, Rebalanced result, boolean withLoads) {
     StringBuilder text = new StringBuilder("If " + name + " does not come:");
     if (result instanceof Rebalanced.Found found) {
       CurvePoint point = found.curve().points().get(found.chosen());
@@ -62,6 +73,7 @@ public final class IfOneStaysHome {
         text.append("\nNothing changes hands.");
       }
       Worst.of(found.trip(), found.verdicts().get(found.chosen()))
+          .filter(worst -> withLoads)
           .ifPresent(
               worst ->
                   text.append("\nMost loaded: ")
@@ -72,7 +84,7 @@ public final class IfOneStaysHome {
                       .append(percent(worst))
                       .append(" % of target."));
       found.notes().forEach(note -> text.append("\nNote: ").append(note.message()));
-      if (point.excessThousandths() > 0) {
+      if (withLoads && point.excessThousandths() > 0) {
         text.append("\nA cap is passed; leave something at home.");
       }
     } else if (result instanceof Rebalanced.Impossible impossible) {

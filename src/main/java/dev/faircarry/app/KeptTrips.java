@@ -19,7 +19,7 @@ import java.util.Set;
 
 /** What can be done with stored trips. */
 public final class KeptTrips {
-  /** How a line of history begins that names the split agreed on. */
+  /** How a line of history ends that names the split agreed on, before its id. */
   private static final String AGREED = "agreed on split ";
 
   private final Store store;
@@ -144,8 +144,9 @@ public final class KeptTrips {
    */
   public Optional<StoredSplit> agreedBefore(StoredSplit split) {
     return store.trips().history(split.trip(), Integer.MAX_VALUE, StoreLimits.PAGE).stream()
-        .filter(line -> line.what().startsWith(AGREED))
-        .map(line -> line.what().substring(AGREED.length()))
+        .map(RevisionLine::what)
+        .filter(what -> what.contains(AGREED))
+        .map(what -> what.substring(what.indexOf(AGREED) + AGREED.length()))
         .filter(id -> !id.equals(split.id()))
         .flatMap(id -> store.trips().split(split.trip(), id).stream())
         .filter(earlier -> !earlier.at().isAfter(split.at()))
@@ -250,6 +251,35 @@ public final class KeptTrips {
             together.trips().eraseHiker(visit.stored().id(), hiker);
           }
           return result;
+        });
+  }
+
+  /**
+   * What came of taking over a change of plans.
+   *
+   * @param split id of the split that is agreed on now
+   */
+  public record TakenOver(ChangeResult result, String split) {}
+
+  /** Keeps the trip after a change of plans, its split, and that the split is agreed on. */
+  public TakenOver takeOver(Visit visit, int expected, Trip next, Split split, Proof proof) {
+    String id = freshId();
+    return store.atomically(
+        together -> {
+          TripState old = visit.stored().state();
+          TripState state = new TripState(next, old.keptPrivate(), Optional.of(id));
+          String what = "rebalanced, " + AGREED + id;
+          ChangeResult result = in(together).keep(visit, expected, state, what);
+          if (result instanceof ChangeResult.Kept) {
+            StoredTrip kept = together.trips().find(visit.stored().id()).orElseThrow();
+            Author by = visit.author();
+            Optional<Proof> proved = Optional.of(proof);
+            together
+                .trips()
+                .addSplit(
+                    new StoredSplit(id, kept.id(), kept.document(), now(), by, split, proved));
+          }
+          return new TakenOver(result, id);
         });
   }
 

@@ -12,6 +12,9 @@ public final class ServiceLimits {
   /** Search steps spent when nobody says how many. */
   public static final long DEFAULT_EFFORT_STEPS = 20_000_000L;
 
+  /** Search steps a departure check spends on how far a split is from the best possible. */
+  public static final long DEPARTURE_EFFORT_STEPS = 2_000_000L;
+
   /** Most search steps one request may ask for. */
   public static final long MAX_EFFORT_STEPS = 500_000_000L;
 

@@ -64,11 +64,7 @@ public final class Takers {
 
   /** Less excess over caps first, then the lexicographically smaller list of steps. */
   static int better(Verdict a, Verdict b) {
-    int order = Long.compare(a.excessThousandths(), b.excessThousandths());
-    for (int k = 0; order == 0 && k < Math.min(a.steps().size(), b.steps().size()); k++) {
-      order = Long.compare(a.steps().get(k), b.steps().get(k));
-    }
-    return order;
+    return a.compareFairness(b);
   }
 
   private static Taker best(

@@ -38,6 +38,18 @@ public record Verdict(
     return new Verdict(all, hikers, steps, excessThousandths, ownExcessThousandths);
   }
 
+  /**
+   * Which of two verdicts on splits of one trip is fairer: less excess over caps first, then the
+   * lexicographically smaller list of steps; less than 0 when this one is.
+   */
+  public int compareFairness(Verdict other) {
+    int order = Long.compare(excessThousandths, other.excessThousandths);
+    for (int k = 0; order == 0 && k < Math.min(steps.size(), other.steps.size()); k++) {
+      order = Long.compare(steps.get(k), other.steps.get(k));
+    }
+    return order;
+  }
+
   /** Whether a cap is passed on some morning. */
   public boolean overCap() {
     return excessThousandths > 0;

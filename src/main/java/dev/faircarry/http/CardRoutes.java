@@ -1,11 +1,11 @@
 package dev.faircarry.http;
 
 import dev.faircarry.access.Sight;
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.JudgedSplit;
 import dev.faircarry.app.KeptTrips;
 import dev.faircarry.app.MassUnits;
-import dev.faircarry.app.Rebalance;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.app.StoredSplit;
@@ -16,6 +16,7 @@ import dev.faircarry.app.card.Absences;
 import dev.faircarry.app.card.Card;
 import dev.faircarry.app.card.CardText;
 import dev.faircarry.app.card.Cards;
+import dev.faircarry.check.Essentials;
 import dev.faircarry.json.CardWriter;
 import dev.faircarry.json.SeenDeparture;
 import io.javalin.http.Context;
@@ -33,12 +34,14 @@ final class CardRoutes implements Routes.Resource {
   private final JudgeSplit judge;
   private final SolvePool pool;
   private final Absences absences;
+  private final CheckDeparture checkDeparture;
 
-  CardRoutes(KeptTrips trips, JudgeSplit judge, Rebalance rebalance, SolvePool pool) {
+  CardRoutes(KeptTrips trips, Parts all) {
     this.trips = trips;
-    this.judge = judge;
-    this.pool = pool;
-    this.absences = new Absences(rebalance);
+    this.judge = all.judgeSplit();
+    this.pool = all.pool();
+    this.absences = new Absences(all.rebalance());
+    this.checkDeparture = new CheckDeparture(all.splitTrip());
   }
 
   @Override
@@ -145,12 +148,22 @@ final class CardRoutes implements Routes.Resource {
     Accepting.json(ctx);
     Parameters.known(ctx, "split");
     Asked asked = asked(ctx);
+    Sight sight = asked.visit().sight();
+    CheckDeparture.Asked question =
+        new CheckDeparture.Asked(
+            asked.newest().state().trip(),
+            asked.judged().split(),
+            Optional.of(asked.judged().trip()),
+            Essentials.DEFAULT);
     Answers.json(
         ctx,
         pool.run(
             () ->
                 SeenDeparture.write(
-                    asked.newest(), asked.split(), asked.judged(), asked.visit().sight())));
+                    asked.newest(),
+                    asked.split(),
+                    checkDeparture.check(question, ServiceLimits.DEPARTURE_EFFORT_STEPS, sight),
+                    sight)));
   }
 
   private static MassUnits units(Context ctx) {

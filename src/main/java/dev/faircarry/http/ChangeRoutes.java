@@ -1,9 +1,12 @@
 package dev.faircarry.http;
 
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.IfOneStaysHome;
 import dev.faircarry.app.Rebalance;
+import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import dev.faircarry.json.DepartureExchange;
+import dev.faircarry.json.DepartureWriter;
 import dev.faircarry.json.RebalanceExchange;
 import dev.faircarry.json.RebalanceWriter;
 import dev.faircarry.json.WeighInExchange;
@@ -13,10 +16,12 @@ import io.javalin.http.Context;
 /** Changes of plans, answered at once and not kept. */
 final class ChangeRoutes implements Routes.Resource {
   private final Rebalance rebalance;
+  private final CheckDeparture checkDeparture;
   private final SolvePool pool;
 
-  ChangeRoutes(Rebalance rebalance, SolvePool pool) {
+  ChangeRoutes(Rebalance rebalance, CheckDeparture checkDeparture, SolvePool pool) {
     this.rebalance = rebalance;
+    this.checkDeparture = checkDeparture;
     this.pool = pool;
   }
 
@@ -46,7 +51,13 @@ final class ChangeRoutes implements Routes.Resource {
     Parameters.known(ctx);
     byte[] document = Bodies.json(ctx);
     Answers.json(
-        ctx, Problems.valueOf(pool.run(() -> DepartureExchange.departure(document))).body());
+        ctx,
+        DepartureWriter.write(
+            Problems.valueOf(
+                pool.run(
+                    () ->
+                        DepartureExchange.departure(
+                            document, checkDeparture, ServiceLimits.DEPARTURE_EFFORT_STEPS)))));
   }
 
   private void takers(Context ctx) {

@@ -1,5 +1,6 @@
 package dev.faircarry.http;
 
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.JudgeSplit;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.StoreTrouble;
@@ -9,17 +10,21 @@ import io.javalin.config.RoutesConfig;
 final class KeptRoutes implements Routes.Resource, AutoCloseable {
   private final KeptParts parts;
   private final JudgeSplit judge;
+  private final StoredChangeRoutes changes;
   private final SolveEvents events;
   private final RateLimits limits;
   private final Meters meters;
 
-  KeptRoutes(KeptParts parts, JudgeSplit judge, HttpOptions options, Meters meters) {
+  KeptRoutes(KeptParts parts, Parts all, Meters meters) {
     this.parts = parts;
-    this.judge = judge;
+    this.judge = all.judgeSplit();
+    this.changes =
+        new StoredChangeRoutes(
+            parts.trips(), all.rebalance(), new CheckDeparture(all.splitTrip()), all.pool());
     this.events = new SolveEvents(parts.trips());
     this.meters = meters;
     meters.store(parts.trips().store());
-    this.limits = new RateLimits(options.requestsPerMinute(), options.behindProxy());
+    this.limits = new RateLimits(all.options().requestsPerMinute(), all.options().behindProxy());
   }
 
   @Override
@@ -35,6 +40,7 @@ final class KeptRoutes implements Routes.Resource, AutoCloseable {
     new ArrangingRoutes(parts.trips(), judge).register(routes);
     new SolveRoutes(parts.trips(), events).register(routes);
     new ReadingRoutes(parts.trips()).register(routes);
+    changes.register(routes);
   }
 
   /** Counts requests, and tells when the store is in trouble. */

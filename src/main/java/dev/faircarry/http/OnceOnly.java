@@ -78,6 +78,18 @@ final class OnceOnly {
             });
   }
 
+  /**
+   * The answer that is remembered for a request, if it was done before; for work too long to do
+   * within a transaction.
+   */
+  Optional<Answer> remembered(Context ctx, String scope, byte[] body) {
+    return Optional.ofNullable(ctx.header("Idempotency-Key"))
+        .flatMap(
+            key ->
+                trips.store().replies().find(scope, key, trips.now().minus(StoreLimits.KEY_KEPT)))
+        .map(reply -> again(reply, hash(ctx, body)));
+  }
+
   private static Answer again(ReplyStore.Reply before, String request) {
     if (!before.request().equals(request)) {
       throw new ProblemException(

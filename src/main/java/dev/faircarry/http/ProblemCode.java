@@ -29,6 +29,8 @@ enum ProblemCode {
       "Make a link of your own first, and use that: POST to the links of the trip."),
   LIMIT_REACHED(403, "There are as many as there may be", "The detail names the limit."),
   LAST_HIKER(409, "Nobody would be left", "Erase the trip instead."),
+  NO_AGREED_SPLIT(
+      409, "No split is agreed on", "Agree on one first: PUT .../agreed-split names it."),
   STALE(412, "The trip has changed meanwhile", "Read it again and repeat the change on that."),
   SPLIT_BREAKS_RULES(
       422, "The split breaks a hard rule", "Only splits that keep all hard rules are kept."),

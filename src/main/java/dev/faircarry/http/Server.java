@@ -1,6 +1,7 @@
 package dev.faircarry.http;
 
 import dev.faircarry.app.CannotListen;
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.ServiceLimits;
 import dev.faircarry.app.SolvePool;
 import io.javalin.Javalin;
@@ -31,8 +32,7 @@ public final class Server implements AutoCloseable {
    */
   public Server(Parts parts, String host, int port) {
     this.pool = parts.pool();
-    this.kept =
-        parts.kept().map(k -> new KeptRoutes(k, parts.judgeSplit(), parts.options(), meters));
+    this.kept = parts.kept().map(k -> new KeptRoutes(k, parts, meters));
     this.javalin = Javalin.create(config -> configure(config, parts));
     try {
       javalin.start(host, port);
@@ -73,14 +73,12 @@ public final class Server implements AutoCloseable {
     List<Routes.Resource> all = new ArrayList<>();
     all.add(
         new SplitRoutes(parts.splitTrip(), parts.judgeSplit(), parts.explainTrip(), parts.pool()));
-    all.add(new ChangeRoutes(parts.rebalance(), parts.pool()));
+    all.add(
+        new ChangeRoutes(parts.rebalance(), new CheckDeparture(parts.splitTrip()), parts.pool()));
     all.add(new PlanRoutes(parts.planAnswers(), parts.pool()));
     all.add(new TableRoutes());
     kept.ifPresent(all::add);
-    parts
-        .kept()
-        .map(k -> new CardRoutes(k.trips(), parts.judgeSplit(), parts.rebalance(), parts.pool()))
-        .ifPresent(all::add);
+    parts.kept().map(k -> new CardRoutes(k.trips(), parts)).ifPresent(all::add);
     all.add(new IssueCodeRoutes());
     all.add(new HealthRoutes(this::takesWork));
     if (parts.options().metrics()) {

@@ -1,14 +1,9 @@
 package dev.faircarry.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.faircarry.app.TripNames;
-import dev.faircarry.check.Departure;
-import dev.faircarry.check.DepartureCheck;
+import dev.faircarry.access.Sight;
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.check.Essentials;
-import dev.faircarry.check.Fairness;
 import dev.faircarry.check.Issue;
 import dev.faircarry.check.IssueCode;
 import dev.faircarry.check.Issues;
@@ -22,7 +17,6 @@ import dev.faircarry.trip.Trip;
 import dev.faircarry.trip.change.Change;
 import dev.faircarry.trip.change.Changed;
 import dev.faircarry.trip.change.TripChanging;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -36,15 +30,9 @@ public final class DepartureExchange {
 
   private DepartureExchange() {}
 
-  /**
-   * An answer.
-   *
-   * @param readiness the departure's answer, for exit codes
-   */
-  public record Answer(Departure.Readiness readiness, byte[] body) {}
-
   /** Reads {@code {"trip", "split", "madeFor", "personalEssentials"}}. */
-  public static Reading<Answer> departure(byte[] document) {
+  public static Reading<CheckDeparture.Answer> departure(
+      byte[] document, CheckDeparture useCase, long effortSteps) {
     Issues issues = new Issues();
     return JsonText.read(document, issues)
         .flatMap(root -> Entry.of(root, Pointer.ROOT, issues))
@@ -64,18 +52,43 @@ public final class DepartureExchange {
                   issues,
                   parts,
                   () ->
-                      answer(
-                          RebalanceExchange.value(trip),
-                          DepartureCheck.of(
+                      useCase.check(
+                          new CheckDeparture.Asked(
                               RebalanceExchange.value(trip),
                               RebalanceExchange.value(split),
                               madeFor.map(RebalanceExchange::value),
-                              essentials)));
+                              essentials),
+                          effortSteps));
             })
         .orElseGet(() -> Report.bad(issues));
   }
 
-  private static Essentials essentials(Entry entry) {
+  /** The same from documents of their own. */
+  public static Reading<CheckDeparture.Answer> departure(
+      byte[] trip,
+      byte[] split,
+      Optional<byte[]> madeFor,
+      CheckDeparture useCase,
+      long effortSteps) {
+    Reading<Trip> readTrip = TripReader.read(trip);
+    Reading<Split> readSplit = SplitReader.read(split);
+    Optional<Reading<Trip>> readMadeFor = madeFor.map(TripReader::read);
+    List<Reading<?>> parts = new ArrayList<>(List.of(readTrip, readSplit));
+    readMadeFor.ifPresent(parts::add);
+    return Report.together(
+        new Issues(),
+        parts,
+        () ->
+            useCase.check(
+                new CheckDeparture.Asked(
+                    RebalanceExchange.value(readTrip),
+                    RebalanceExchange.value(readSplit),
+                    readMadeFor.map(RebalanceExchange::value),
+                    Essentials.DEFAULT),
+                effortSteps));
+  }
+
+  static Essentials essentials(Entry entry) {
     Optional<List<String>> names = entry.texts("personalEssentials", SYSTEMS.size());
     if (names.isEmpty()) {
       return Essentials.DEFAULT;
@@ -99,61 +112,6 @@ public final class DepartureExchange {
     return new Essentials(personal);
   }
 
-  private static Answer answer(Trip trip, Departure departure) {
-    return new Answer(departure.readiness(), JsonBytes.of(tree(trip, departure)));
-  }
-
-  /** The whole answer of a departure check. */
-  static ObjectNode tree(Trip trip, Departure departure) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode();
-    out.put("readiness", departure.readiness().text());
-    LoadsWriter loads = new LoadsWriter(trip, departure.verdict());
-    loads.findings(out, departure.findings());
-    loads.summary(out);
-    ObjectNode labels = out.putObject("labels");
-    labels.put("unweighedGrams", Exact.grams(departure.labels().unweighedMilligrams()));
-    labels.put("worstRatio", thousandths(departure.labels().worstThousandths()));
-    labels.put("couldBeRatio", thousandths(departure.labels().couldBeThousandths()));
-    departure.fairness().ifPresent(fairness -> fairness(out.putObject("fairness"), trip, fairness));
-    ResultWriter.cautions(out);
-    return out;
-  }
-
-  private static void fairness(ObjectNode out, Trip trip, Fairness fairness) {
-    TripNames names = new TripNames(trip);
-    out.put("spread", thousandths(fairness.spreadThousandths()));
-    ArrayNode standings = out.putArray("standings");
-    for (Fairness.Standing each : fairness.standings()) {
-      ObjectNode one = standings.addObject();
-      one.put("hiker", each.hiker());
-      one.put("day", each.day());
-      one.put("targetRatio", thousandths(each.ratioThousandths()));
-      one.put("aboveTargetGrams", Exact.grams(each.aboveMilligrams()));
-    }
-    ArrayNode gains = out.putArray("gains");
-    for (Fairness.Gain gain : fairness.gains()) {
-      ObjectNode one = gains.addObject();
-      one.put("from", gain.from());
-      one.put("to", gain.to());
-      one.put("piece", gain.piece().text());
-      gain.back().ifPresent(back -> one.put("back", back.text()));
-      one.put("worstRatio", thousandths(gain.worstThousandths()));
-      one.put(
-          "words",
-          names.hiker(gain.from())
-              + " gives “"
-              + names.piece(gain.piece())
-              + "” to "
-              + names.hiker(gain.to())
-              + gain.back().map(b -> " and takes “" + names.piece(b) + "”").orElse("")
-              + ".");
-    }
-  }
-
-  private static BigDecimal thousandths(long ratio) {
-    return BigDecimal.valueOf(ratio, 3);
-  }
-
   /**
    * Reads {@code {"trip", "split", "piece" or "item", "units"}}: a piece that is with nobody, or an
    * item that the trip does not have yet.
@@ -162,13 +120,19 @@ public final class DepartureExchange {
     Issues issues = new Issues();
     return JsonText.read(document, issues)
         .flatMap(root -> Entry.of(root, Pointer.ROOT, issues))
-        .map(entry -> takers(entry, issues))
+        .map(
+            entry ->
+                takers(
+                    entry,
+                    RebalanceExchange.tripIn(entry),
+                    RebalanceExchange.splitIn(entry),
+                    Sight.ALL))
         .orElseGet(() -> Report.bad(issues));
   }
 
-  private static Reading<byte[]> takers(Entry entry, Issues issues) {
-    Reading<Trip> trip = RebalanceExchange.tripIn(entry);
-    Reading<Split> split = RebalanceExchange.splitIn(entry);
+  static Reading<byte[]> takers(
+      Entry entry, Reading<Trip> trip, Reading<Split> split, Sight sight) {
+    Issues issues = entry.issues();
     Optional<JsonNode> node = entry.find("item");
     Optional<SharedItem> extra =
         node.map(
@@ -217,7 +181,8 @@ public final class DepartureExchange {
       return Report.bad(issues);
     }
     return new Reading.Read<>(
-        JsonBytes.of(takers(Takers.of(now, RebalanceExchange.value(split), piece, units), now)));
+        TakersWriter.write(
+            now, Takers.of(now, RebalanceExchange.value(split), piece, units), sight));
   }
 
   /** The trip with one more item; what is wrong with that is noted at the item. */
@@ -242,27 +207,5 @@ public final class DepartureExchange {
     return trip.shared().stream()
         .filter(s -> s.id().equals(piece.item()))
         .anyMatch(s -> RebalanceExchange.isPiece(s, piece));
-  }
-
-  private static ObjectNode takers(List<Takers.Taker> takers, Trip trip) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode();
-    ArrayNode list = out.putArray("takers");
-    for (Takers.Taker taker : takers) {
-      ObjectNode one = list.addObject();
-      one.put("hiker", taker.hiker());
-      one.put("can", taker.reasons().isEmpty());
-      LoadsWriter loads = new LoadsWriter(trip, taker.verdict());
-      if (taker.reasons().isEmpty()) {
-        one.put("rank", taker.rank());
-        loads.summary(one);
-        ArrayNode steps = one.putArray("steps");
-        taker.verdict().steps().forEach(steps::add);
-        one.set("split", SplitWriter.tree(taker.split()));
-      } else {
-        loads.findings(one, taker.reasons());
-      }
-    }
-    ResultWriter.cautions(out);
-    return out;
   }
 }

@@ -100,8 +100,7 @@ public final class RebalanceExchange {
     return ((Reading.Read<T>) reading).value();
   }
 
-  private static Reading<Rebalance.Asked> asked(
-      Entry entry, Reading<Trip> trip, Reading<Split> split) {
+  static Reading<Rebalance.Asked> asked(Entry entry, Reading<Trip> trip, Reading<Split> split) {
     List<Change> changes = ChangeReader.read(entry, "changes");
     Set<PieceRef> frozen = frozen(entry, trip);
     OptionalInt most = entry.whole("maxHandovers", 0);
@@ -158,8 +157,7 @@ public final class RebalanceExchange {
         : piece.part().isEmpty();
   }
 
-  private static Reading<Rebalanced> answer(
-      Reading<Rebalance.Asked> asked, Rebalance useCase, long steps) {
+  static Reading<Rebalanced> answer(Reading<Rebalance.Asked> asked, Rebalance useCase, long steps) {
     if (asked instanceof Reading.Bad<Rebalance.Asked> bad) {
       return new Reading.Bad<>(bad.issues(), bad.more());
     }

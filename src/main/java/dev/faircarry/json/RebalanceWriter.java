@@ -29,19 +29,24 @@ public final class RebalanceWriter {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     ArrayNode list = out.putArray("dropOuts");
     for (IfOneStaysHome.Case each : cases) {
-      ObjectNode one = list.addObject();
-      one.put("hiker", each.hiker());
-      one.put("text", each.text());
-      one.setAll(tree(each.result(), false));
+      list.add(tree(each));
     }
     ResultWriter.cautions(out);
     return JsonBytes.of(out);
   }
 
+  static ObjectNode tree(IfOneStaysHome.Case each) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("hiker", each.hiker());
+    out.put("text", each.text());
+    out.setAll(tree(each.result(), false));
+    return out;
+  }
+
   /**
    * @param whole whether all points are wanted, or the chosen one alone
    */
-  private static ObjectNode tree(Rebalanced result, boolean whole) {
+  static ObjectNode tree(Rebalanced result, boolean whole) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     if (result instanceof Rebalanced.Found found) {
       out.put("result", "curve");

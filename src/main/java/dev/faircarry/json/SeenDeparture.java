@@ -4,19 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.faircarry.access.Sight;
-import dev.faircarry.app.JudgedSplit;
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
 import dev.faircarry.check.Departure;
-import dev.faircarry.check.DepartureCheck;
-import dev.faircarry.check.Essentials;
 import dev.faircarry.check.FindingCode;
 import dev.faircarry.check.Severity;
-import dev.faircarry.trip.Trip;
 import java.util.EnumSet;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -66,20 +62,15 @@ public final class SeenDeparture {
   /**
    * The answer about leaving with a split.
    *
-   * @param newest the trip as it is now
-   * @param judged the split with the trip it was made for
+   * @param newest the trip as it is now, which was judged
    */
   public static byte[] write(
-      StoredTrip newest, StoredSplit split, JudgedSplit judged, Sight sight) {
-    Trip trip = newest.state().trip();
-    // What has changed since may be a hidden body mass, back to what it was: only that is told.
-    Optional<Trip> madeFor = sight.hidesAny() ? Optional.empty() : Optional.of(judged.trip());
-    ObjectNode out =
-        DepartureExchange.tree(
-            trip, DepartureCheck.of(trip, judged.split(), madeFor, Essentials.DEFAULT));
+      StoredTrip newest, StoredSplit split, CheckDeparture.Answer answer, Sight sight) {
+    ObjectNode out = DepartureWriter.tree(answer);
     out.set("kept", KeptWriter.about(newest, split));
     if (sight.hidesAny()) {
       prune(out, sight);
+      // What has changed since may be a hidden body mass, back to what it was: only that is told.
       if (newest.stale(split)) {
         stale(out);
       }

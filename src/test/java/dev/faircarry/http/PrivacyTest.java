@@ -39,6 +39,8 @@ class PrivacyTest {
           "whether a load is within the hiker's own target is what everybody is to see",
           "proved",
           "one bit about the whole split: whether a fairer one could exist",
+          "complete",
+          "one bit about a trade-off curve: whether the search for it came to its end",
           "progress",
           "the phase of a search at some moment, and whether it was over before anybody looked");
 
@@ -319,7 +321,8 @@ class PrivacyTest {
     // 14 kg of kit and more: above a fifth of 41.3 kg, within a fifth of 233 lb, 21.1 kg.
     assertTrue(light.contains("\"withinTarget\" : false"), light);
     assertFalse(heavy.contains("\"withinTarget\" : false"), heavy);
-    assertEquals(Set.of("withinTarget", "proved", "progress"), NOT_INDEPENDENT.keySet());
+    assertEquals(
+        Set.of("withinTarget", "proved", "complete", "progress"), NOT_INDEPENDENT.keySet());
   }
 
   /**
@@ -414,6 +417,68 @@ class PrivacyTest {
       compared += compare(light, heavy, each.split(" ", 2)[0], each.split(" ", 2)[1]);
     }
     assertTrue(compared > 150, "only " + compared);
+  }
+
+  /**
+   * Changes of plans where the rules leave no choice that depends on the mass: what is answered,
+   * and what can be read when they are taken over.
+   */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("cases")
+  void changesOfPlansAreIndependentOfTheMass(Case given) {
+    Case one = new Case(given.name(), given.hiker(), given.policy(), EVERYTHING_PINNED);
+    String lost = "{%s\"changes\": [{\"kind\": \"item-gone\", \"piece\": \"shelter\"}]}";
+    List<List<String>> told = new ArrayList<>();
+    for (String mass : List.of(LIGHT, HEAVY)) {
+      Kept kept = new Kept(document(one, mass));
+      kept.hand(HAND);
+      kept.send("leader", "PUT", "/agreed-split", "{\"split\": \"" + kept.splits.get(0) + "\"}");
+      List<String> answers = new ArrayList<>();
+      answers.add(said(kept, "/rebalances", lost.formatted("")));
+      answers.add(said(kept, "/takers", "{\"item\": {\"name\": \"Saw\", \"mass\": \"1 kg\"}}"));
+      answers.add(said(kept, "/departure-checks", ""));
+      answers.add(said(kept, "/departure-checks", "{\"personalEssentials\": []}"));
+      // Whoever stays without Asha carries what she leaves, whatever she weighs.
+      JsonNode without = kept.send("leader", "POST", "/drop-outs", "").json().at("/dropOuts/0");
+      assertEquals("asha", without.path("hiker").asText());
+      answers.add(without.toPrettyString());
+      Reply taken =
+          kept.send("leader", "POST", "/rebalances", lost.formatted("\"accept\": true, "));
+      assertEquals(201, taken.status(), taken.body());
+      kept.splits.add(id(taken.location()));
+      answers.add(withoutListed(kept.plain(taken)));
+      for (String role : ROLES) {
+        everything(kept, role).forEach(seen -> answers.add(withoutListed(seen)));
+      }
+      told.add(answers);
+    }
+    assertEquals(told.get(0), told.get(1));
+  }
+
+  private static String said(Kept kept, String path, String body) {
+    Reply reply = kept.send("leader", "POST", path, body);
+    assertEquals(200, reply.status(), path + reply.body());
+    return withoutListed(kept.plain(reply));
+  }
+
+  /** Of what to do without somebody else, only what a split tells too. */
+  @Test
+  void whatIsToldOfASearchAfterAChangeIsListed() {
+    Kept kept = new Kept(document(new Case("free", "", "", ""), LIGHT));
+    kept.hand(HAND);
+    kept.send("leader", "PUT", "/agreed-split", "{\"split\": \"" + kept.splits.get(0) + "\"}");
+    JsonNode cases = kept.send("leader", "POST", "/drop-outs", "").json().path("dropOuts");
+    assertEquals(3, cases.size());
+    for (JsonNode each : List.of(cases.get(1), cases.get(2))) {
+      assertEquals(
+          Set.of("hiker", "text", "result", "notes", "reason", "complete", "points"), keys(each));
+      assertFalse(each.path("text").asText().contains("%"), each.path("text").asText());
+      JsonNode point = each.at("/points/0");
+      assertEquals(
+          Set.of("handovers", "people", "movedGrams", "list", "proof", "split"), keys(point));
+      assertEquals(Set.of("proved"), keys(point.path("proof")));
+    }
+    assertTrue(cases.get(0).path("text").asText().contains("% of target"), "nothing is hidden");
   }
 
   private static int compare(Kept light, Kept heavy, String method, String path) {
