@@ -2,15 +2,12 @@ package dev.faircarry.check;
 
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.Hiker;
-import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,12 +24,10 @@ public final class DepartureCheck {
   private final Itinerary itinerary;
   private final Goods goods;
   private final Holdings holdings;
-  private final Essentials essentials;
   private final List<Finding> findings = new ArrayList<>();
 
-  private DepartureCheck(Trip trip, Split split, Essentials essentials) {
+  private DepartureCheck(Trip trip, Split split) {
     this.trip = trip;
-    this.essentials = essentials;
     itinerary = new Itinerary(trip);
     goods = new Goods(itinerary);
     holdings = new Holdings(itinerary, goods, split, new FindingList());
@@ -49,11 +44,12 @@ public final class DepartureCheck {
     Completed completed = SplitCheck.completed(trip, split);
     Split whole = completed.split();
     Verdict verdict = SplitCheck.verdict(trip, whole).with(completed.assumptions());
-    DepartureCheck check = new DepartureCheck(trip, whole, essentials);
+    DepartureCheck check = new DepartureCheck(trip, whole);
     check.findings.addAll(verdict.findings());
     madeFor.ifPresent(then -> Staleness.between(then, trip).ifPresent(check.findings::add));
     check.loads(verdict);
-    check.essentials();
+    check.findings.addAll(
+        new EssentialFindings(check.itinerary, check.goods, check.holdings, essentials).all());
     check.scarce();
     check.fuelWithFood();
     LabelDoubt labels =
@@ -124,87 +120,6 @@ public final class DepartureCheck {
                 + " more than the target.",
             "Give something to an adult.");
       }
-    }
-  }
-
-  /** What a hiker has on the first morning, own and shared. */
-  private List<List<String>> coversOf(int hiker) {
-    List<List<String>> covers = new ArrayList<>();
-    for (KitItem item : itinerary.hikers.get(hiker).kit()) {
-      covers.add(item.covers());
-    }
-    for (Goods.Good good : goods.all) {
-      if (holdings.held(good, 1, hiker) > 0) {
-        covers.add(good.item().covers());
-        if (good.item().goesInto().equals(Optional.of("food"))) {
-          covers.add(List.of("food"));
-        }
-      }
-    }
-    return covers;
-  }
-
-  private void essentials() {
-    Map<String, List<Integer>> parties = new LinkedHashMap<>();
-    for (int i = 0; i < itinerary.hikers.size(); i++) {
-      parties
-          .computeIfAbsent(itinerary.hikers.get(i).party().orElse(""), name -> new ArrayList<>())
-          .add(i);
-    }
-    Map<Integer, List<String>> missing = new LinkedHashMap<>();
-    for (Essentials.Kind system : Essentials.Kind.values()) {
-      List<Integer> without = new ArrayList<>();
-      for (int i = 0; i < itinerary.hikers.size(); i++) {
-        if (coversOf(i).stream().noneMatch(system::metBy)) {
-          without.add(i);
-        }
-      }
-      boolean personal = essentials.personal().contains(system);
-      if (without.size() == itinerary.hikers.size()) {
-        nobodyHas(system, personal);
-      } else if (personal) {
-        without.forEach(
-            i -> missing.computeIfAbsent(i, k -> new ArrayList<>()).add(system.words()));
-      } else {
-        parties.forEach((name, members) -> party(system, name, members, without));
-      }
-    }
-    missing.forEach(
-        (i, systems) ->
-            add(
-                FindingCode.ESSENTIAL_MISSING,
-                Severity.CAUTION,
-                List.of(itinerary.hikers.get(i).id()),
-                List.of(),
-                itinerary.name(i) + " has no own " + String.join(", ", systems) + ".",
-                "Pack it, or say with \"covers\" what of the kit does it."));
-  }
-
-  private void nobodyHas(Essentials.Kind system, boolean personal) {
-    add(
-        FindingCode.NEED_NOT_COVERED,
-        Severity.CAUTION,
-        List.of(),
-        List.of(),
-        "Nothing that is carried covers " + system.words() + ".",
-        personal
-            ? "Everybody packs it, or says with \"covers\" what of the kit does it."
-            : "Take it, or say with \"covers\" what does it.");
-  }
-
-  private void party(
-      Essentials.Kind system, String name, List<Integer> members, List<Integer> without) {
-    if (without.containsAll(members)) {
-      add(
-          FindingCode.NEED_NOT_COVERED,
-          Severity.CAUTION,
-          members.stream().map(i -> itinerary.hikers.get(i).id()).toList(),
-          List.of(),
-          (name.isEmpty() ? "Those without a party have" : "Party “" + name + "” has")
-              + " nothing that covers "
-              + system.words()
-              + ".",
-          "Give it to somebody there, or take one more.");
     }
   }
 

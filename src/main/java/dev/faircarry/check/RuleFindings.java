@@ -1,15 +1,11 @@
 package dev.faircarry.check;
 
 import dev.faircarry.trip.Hiker;
-import dev.faircarry.trip.KitItem;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Rule;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 
@@ -34,53 +30,8 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     }
   }
 
-  /** Collects who breaks a rule with what on which mornings. */
-  private final class Breach {
-    private final Set<String> hikers = new LinkedHashSet<>();
-    private final Set<PieceRef> pieces = new LinkedHashSet<>();
-    private final Set<Integer> days = new TreeSet<>();
-    private final Set<String> names = new LinkedHashSet<>();
-    private final Set<String> things = new LinkedHashSet<>();
-
-    void add(int hiker, Goods.Good good, int day) {
-      hikers.add(itinerary.hikers.get(hiker).id());
-      names.add(itinerary.name(hiker));
-      if (pieces.add(good.ref())) {
-        things.add(Words.of(good));
-      }
-      days.add(day);
-    }
-
-    boolean report(FindingCode code, List<String> rules, String verb, String remedy) {
-      if (days.isEmpty()) {
-        return false;
-      }
-      List<Integer> list = List.copyOf(days);
-      String message =
-          String.join(", ", names)
-              + " "
-              + verb
-              + " "
-              + String.join(", ", things)
-              + " "
-              + Words.days(list)
-              + ".";
-      findings.add(
-          new Finding(
-              code,
-              Severity.STOP,
-              List.copyOf(hikers),
-              List.copyOf(pieces),
-              rules,
-              list,
-              message,
-              remedy));
-      return true;
-    }
-  }
-
   private Breach heldBy(List<PieceRef> pieces, IntPredicate day, IntPredicate wrongHiker) {
-    Breach breach = new Breach();
+    Breach breach = new Breach(itinerary);
     List<Goods.Good> named = goods.named(pieces);
     for (int d = 1; d <= itinerary.days; d++) {
       if (!day.test(d)) {
@@ -106,6 +57,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     int hiker = itinerary.index(rule.hiker());
     return heldBy(rule.pieces(), day -> itinerary.present(hiker, day), i -> i != hiker)
         .report(
+            findings,
             FindingCode.PINNED_ELSEWHERE,
             List.of(rule.id()),
             "carries",
@@ -118,6 +70,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     return heldBy(
             rule.pieces(), day -> itinerary.anyoneOf(rule.hikers(), day), i -> !allowed.contains(i))
         .report(
+            findings,
             FindingCode.NOT_ALLOWED,
             List.of(rule.id()),
             "carries",
@@ -135,6 +88,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
     Set<Integer> barred = indexes(rule.hikers());
     return heldBy(rule.pieces(), day -> true, barred::contains)
         .report(
+            findings,
             FindingCode.BARRED,
             List.of(rule.id()),
             "carries",
@@ -143,7 +97,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
 
   @Override
   public Boolean together(Rule.Together rule) {
-    Breach breach = new Breach();
+    Breach breach = new Breach(itinerary);
     List<Goods.Good> named = goods.named(rule.pieces());
     for (int day = 1; day <= itinerary.days; day++) {
       Set<Integer> who = new HashSet<>();
@@ -159,6 +113,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
       }
     }
     return breach.report(
+        findings,
         FindingCode.NOT_TOGETHER,
         List.of(rule.id()),
         "share",
@@ -167,7 +122,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
 
   @Override
   public Boolean apart(Rule.Apart rule) {
-    Breach breach = new Breach();
+    Breach breach = new Breach(itinerary);
     List<List<Goods.Good>> references =
         rule.pieces().stream().map(reference -> goods.named(List.of(reference))).toList();
     for (int day = 1; day <= itinerary.days; day++) {
@@ -192,6 +147,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
       }
     }
     return breach.report(
+        findings,
         FindingCode.NOT_APART,
         List.of(rule.id()),
         "carries together",
@@ -200,90 +156,8 @@ final class RuleFindings implements Rule.Cases<Boolean> {
 
   @Override
   public Boolean partyHas(Rule.PartyHas rule) {
-    Set<String> parties = new LinkedHashSet<>(rule.parties());
-    if (parties.isEmpty()) {
-      itinerary.hikers.forEach(h -> parties.add(h.party().orElse("")));
-    }
-    List<Goods.Good> meeting = goods.all.stream().filter(g -> g.covers(rule.covers())).toList();
-    for (String party : parties) {
-      Set<Integer> days = new TreeSet<>();
-      int least = Integer.MAX_VALUE;
-      for (int day = 1; day <= itinerary.days; day++) {
-        List<Integer> members = members(party, day);
-        int has = members.isEmpty() ? rule.atLeast() : has(rule.covers(), meeting, members, day);
-        if (has < rule.atLeast()) {
-          days.add(day);
-          least = Math.min(least, has);
-        }
-      }
-      if (!days.isEmpty()) {
-        List<Integer> list = List.copyOf(days);
-        String who = party.isEmpty() ? "Those without a party have " : "Party “" + party + "” has ";
-        findings.add(
-            new Finding(
-                FindingCode.PARTY_LACKS,
-                Severity.STOP,
-                members(party, list.get(0)).stream()
-                    .map(i -> itinerary.hikers.get(i).id())
-                    .toList(),
-                List.of(),
-                List.of(rule.id()),
-                list,
-                who
-                    + least
-                    + " of "
-                    + rule.atLeast()
-                    + " wanted for “"
-                    + rule.covers()
-                    + "” "
-                    + Words.days(list)
-                    + ".",
-                "Give that party something that covers it (rule " + rule.id() + ")."));
-      }
-    }
+    new PartyNeeds(itinerary, goods, holdings).lacking(rule).forEach(findings::add);
     return true;
-  }
-
-  private List<Integer> members(String party, int day) {
-    List<Integer> members = new ArrayList<>();
-    for (int i = 0; i < itinerary.hikers.size(); i++) {
-      if (itinerary.hikers.get(i).party().orElse("").equals(party) && itinerary.present(i, day)) {
-        members.add(i);
-      }
-    }
-    return members;
-  }
-
-  private int has(String need, List<Goods.Good> meeting, List<Integer> members, int day) {
-    int has = 0;
-    for (int i : members) {
-      for (KitItem item : itinerary.hikers.get(i).kit()) {
-        has += item.covers().contains(need) ? 1 : 0;
-      }
-    }
-    Set<String> counted = new LinkedHashSet<>();
-    for (Goods.Good good : meeting) {
-      if (!good.thereOn(day)) {
-        continue;
-      }
-      if (good.partsOfItem() == 0) {
-        has += inside(good, members, day);
-      } else if (counted.add(good.item().id())) {
-        boolean complete =
-            goods.ofItem(good.item().id()).stream()
-                .allMatch(part -> inside(part, members, day) > 0);
-        has += complete ? 1 : 0;
-      }
-    }
-    return has;
-  }
-
-  private int inside(Goods.Good good, List<Integer> members, int day) {
-    int units = 0;
-    for (int i : members) {
-      units += holdings.held(good, day, i);
-    }
-    return units;
   }
 
   private void minors() {
@@ -292,7 +166,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
       if (!hiker.minor()) {
         continue;
       }
-      Breach breach = new Breach();
+      Breach breach = new Breach(itinerary);
       for (Goods.Good good : goods.all) {
         for (int day = 1; day <= itinerary.days; day++) {
           if ((good.covers("flame") || good.covers("fuel"))
@@ -303,6 +177,7 @@ final class RuleFindings implements Rule.Cases<Boolean> {
         }
       }
       breach.report(
+          findings,
           FindingCode.MINOR_CARRIES_FLAME_OR_FUEL,
           List.of(),
           "is a minor and carries",

@@ -24,7 +24,6 @@ final class Cutting {
   record Cut(Block.Content content, long volume, int kind, int containerKind, long innerVolume) {}
 
   private final ModelBuilder b;
-  private final List<Cut> cuts = new ArrayList<>();
 
   private Cutting(ModelBuilder builder) {
     b = builder;
@@ -33,25 +32,25 @@ final class Cutting {
   /** All contents in the trip's order; also counts the parts of each item. */
   static List<Cut> of(ModelBuilder builder) {
     Cutting cutting = new Cutting(builder);
+    List<Cut> cuts = new ArrayList<>();
     List<SharedItem> items = builder.trip.shared();
     for (int k = 0; k < items.size(); k++) {
-      cutting.cut(k, items.get(k));
+      cuts.addAll(cutting.cut(k, items.get(k)));
     }
-    builder.leftOut.ifPresent(
-        piece -> cutting.cuts.removeIf(cut -> cut.content().ref().equals(piece)));
-    return cutting.cuts;
+    builder.leftOut.ifPresent(piece -> cuts.removeIf(cut -> cut.content().ref().equals(piece)));
+    return cuts;
   }
 
-  private void cut(int k, SharedItem item) {
-    item.form()
+  private List<Cut> cut(int k, SharedItem item) {
+    return item.form()
         .match(
-            new Form.Cases<Boolean>() {
+            new Form.Cases<List<Cut>>() {
               @Override
-              public Boolean whole(Form.Whole form) {
+              public List<Cut> whole(Form.Whole form) {
                 Optional<Use> use = form.use().map(u -> (Use) u);
                 int inner = form.contains().map(c -> b.kind(c.kind())).orElse(-1);
                 long innerVolume = form.contains().map(c -> c.volume().milliliters()).orElse(0L);
-                return cuts.add(
+                return List.of(
                     content(
                         k,
                         item,
@@ -67,35 +66,35 @@ final class Cutting {
               }
 
               @Override
-              public Boolean parts(Form.Parts form) {
+              public List<Cut> parts(Form.Parts form) {
                 b.partsOfItem[k] = form.parts().size();
-                for (Form.Part part : form.parts()) {
-                  cuts.add(
-                      content(
-                          k,
-                          item,
-                          PieceRef.part(item.id(), part.id()),
-                          true,
-                          part.mass().milligrams(),
-                          Optional.empty(),
-                          0,
-                          part.volume(),
-                          part.stow(),
-                          -1,
-                          0));
-                }
-                return true;
+                return form.parts().stream().map(part -> part(k, item, part)).toList();
               }
 
               @Override
-              public Boolean counted(Form.Counted form) {
-                cutUnits(k, item, form);
-                return true;
+              public List<Cut> counted(Form.Counted form) {
+                return units(k, item, form);
               }
             });
   }
 
-  private void cutUnits(int k, SharedItem item, Form.Counted form) {
+  private Cut part(int k, SharedItem item, Form.Part part) {
+    return content(
+        k,
+        item,
+        PieceRef.part(item.id(), part.id()),
+        true,
+        part.mass().milligrams(),
+        Optional.empty(),
+        0,
+        part.volume(),
+        part.stow(),
+        -1,
+        0);
+  }
+
+  private List<Cut> units(int k, SharedItem item, Form.Counted form) {
+    List<Cut> units = new ArrayList<>();
     int[] perDay = new int[b.days];
     int count;
     if (form.quantity() instanceof Form.Quantity.Fixed fixed) {
@@ -121,12 +120,13 @@ final class Cutting {
       for (int d = 0; d < b.days; d++) {
         int used = Math.min(perDay[d], left);
         left -= used;
-        addUnits(k, item, form, used, d + 1);
+        addUnits(k, item, form, used, d + 1, units);
       }
-      addUnits(k, item, form, left, Block.Content.NEVER);
-      return;
+      addUnits(k, item, form, left, Block.Content.NEVER, units);
+    } else {
+      addUnits(k, item, form, count, 0, units);
     }
-    addUnits(k, item, form, count, 0);
+    return units;
   }
 
   private int people(int day) {
@@ -137,9 +137,10 @@ final class Cutting {
     return sum;
   }
 
-  private void addUnits(int k, SharedItem item, Form.Counted form, int count, int openDay) {
+  private void addUnits(
+      int k, SharedItem item, Form.Counted form, int count, int openDay, List<Cut> units) {
     for (int u = 0; u < count; u++) {
-      cuts.add(
+      units.add(
           content(
               k,
               item,

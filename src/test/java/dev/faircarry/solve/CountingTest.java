@@ -89,6 +89,35 @@ class CountingTest {
             .apart("u", "v"));
   }
 
+  /**
+   * Both units of u in one pack and v in the other; what is to be in one pack and in two is not.
+   */
+  @Test
+  void togetherAndApartAtOnce() {
+    count(
+        2,
+        two()
+            .item("u", s -> s.count(2).mass(1))
+            .item("v", s -> s.mass(1))
+            .together("u")
+            .apart("u", "v"));
+    count(0, two().pieces(1, 1).together("p1", "p2").apart("p1", "p2"));
+    // Of two rules, one about each: p1 and p2 in one pack, p3 in the other.
+    count(2, two().pieces(1, 1, 1).together("p1", "p2").apart("p1", "p3").apart("p2", "p3"));
+  }
+
+  /** Two joined pieces are two: a may have them or the third one, not all. */
+  @Test
+  void joinedPiecesCountEach() {
+    count(
+        3,
+        Trips.days(1)
+            .hiker("a", h -> h.target(1000).maxPieces(2))
+            .hiker("b", h -> h.target(1000))
+            .pieces(1, 1, 1)
+            .together("p1", "p2"));
+  }
+
   /** a takes none or one of three. */
   @Test
   void fewPieces() {
