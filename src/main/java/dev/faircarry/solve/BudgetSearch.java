@@ -13,6 +13,12 @@ final class BudgetSearch {
   private static final int MOST_EXHAUSTIBLE = 30;
   private static final long NODES = 100_000;
 
+  /**
+   * With more blocks times hikers no exact search comes to its end on whether so few handovers are
+   * enough; the next number is tried instead.
+   */
+  private static final int MOST_CELLS = 250;
+
   private final Model m;
   private final Moves moves;
   private final Effort effort;
@@ -136,6 +142,9 @@ final class BudgetSearch {
       state = kept;
       started = true;
       return true;
+    }
+    if (m.blocks.size() * m.hikers > MOST_CELLS) {
+      return false;
     }
     State ruled = new State(m);
     Optional<Budget> budget = Optional.of(Budget.of(moves, handovers));

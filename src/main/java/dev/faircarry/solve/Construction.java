@@ -1,20 +1,13 @@
 package dev.faircarry.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
  * A first split by hand's rule, the heaviest block to whoever stays lowest, then mended until the
- * hard rules hold.
+ * hard rules hold ({@link Mending}).
  */
 final class Construction {
-  private static final int MENDING_TRIES_PER_BLOCK = 400;
-  private static final int MENDING_MEMORY = 50;
-
-  /** What a broken rule weighs beside a pack that is too full. */
-  private static final long MILLILITERS_PER_BROKEN = 500;
-
   private final State state;
   private final Model m;
   private final Effort effort;
@@ -47,7 +40,7 @@ final class Construction {
       }
       state.put(block.index(), best);
     }
-    return state.broken() == 0 || mend();
+    return state.broken() == 0 || new Mending(state, dice, effort).run();
   }
 
   /** Containers first, then what party needs call for, then by falling mass. */
@@ -106,75 +99,5 @@ final class Construction {
     state.take(block.index());
     effort.spend(2);
     return cost;
-  }
-
-  /**
-   * Random moves and exchanges, by late acceptance, until no rule is broken: what is over the rooms
-   * counts by how much, so that a pack that is far too full gets emptier step by step.
-   */
-  private boolean mend() {
-    long tries = (long) MENDING_TRIES_PER_BLOCK * m.blocks.size();
-    long[] late = new long[MENDING_MEMORY];
-    Arrays.fill(late, wrong());
-    for (long t = 0; t < tries && state.broken() > 0 && !effort.spend(2); t++) {
-      int slot = (int) (t % MENDING_MEMORY);
-      long limit = Math.max(late[slot], wrong());
-      int one = dice.below(m.blocks.size());
-      int other = dice.below(m.blocks.size());
-      if ((t & 1) == 0) {
-        move(m.blocks.get(one), limit);
-      } else if (one != other) {
-        exchange(m.blocks.get(one), m.blocks.get(other), limit);
-      }
-      late[slot] = wrong();
-    }
-    return state.broken() == 0;
-  }
-
-  private long wrong() {
-    return state.overflow + MILLILITERS_PER_BROKEN * state.broken();
-  }
-
-  private void move(Block block, long limit) {
-    List<Integer> who = Routes.holders(m, block, 0);
-    int[] route =
-        Routes.from(
-            m, block, who.get(dice.below(who.size())), (b, s, c) -> c.get(dice.below(c.size())));
-    if (route.length == 0) {
-      return;
-    }
-    int[] before = state.holder[block.index()].clone();
-    state.take(block.index());
-    state.put(block.index(), route);
-    if (wrong() > limit) {
-      state.take(block.index());
-      state.put(block.index(), before);
-    }
-  }
-
-  private void exchange(Block one, Block other, long limit) {
-    int[] ones = state.holder[one.index()].clone();
-    int[] others = state.holder[other.index()].clone();
-    if (!mayGo(one, others) || !mayGo(other, ones)) {
-      return;
-    }
-    state.take(one.index());
-    state.take(other.index());
-    state.put(one.index(), others);
-    state.put(other.index(), ones);
-    if (wrong() > limit) {
-      state.take(one.index());
-      state.take(other.index());
-      state.put(one.index(), ones);
-      state.put(other.index(), others);
-    }
-  }
-
-  /**
-   * Whether a route of another block is one this block may go: same need for handovers, and all
-   * holders allowed.
-   */
-  private boolean mayGo(Block block, int[] route) {
-    return Walk.valid(m, block, route);
   }
 }

@@ -4,12 +4,12 @@ import java.util.List;
 
 /**
  * A split in which everything stays where it was as far as rules let it, and the rest goes to
- * whoever stays lowest.
+ * whoever stays lowest; then mended.
  */
 final class Staying {
   private Staying() {}
 
-  /** Builds it; false where a rule is broken or more handovers than allowed were needed. */
+  /** Builds it; false where a rule stays broken or more handovers than allowed are needed. */
   static boolean build(State state, Moves moves, int handovers, Effort effort) {
     Model m = state.m;
     int[][] held = new int[moves.refs.size()][m.hikers];
@@ -34,7 +34,8 @@ final class Staying {
       }
       effort.spend(m.hikers);
     }
-    return state.broken() == 0 && moves.count(state) <= handovers;
+    return (state.broken() == 0 && moves.count(state) <= handovers)
+        || new Mending(state, new Dice(handovers), effort).within(moves, handovers).run();
   }
 
   private static boolean wasWith(Moves moves, int[][] held, int block, int hiker) {
