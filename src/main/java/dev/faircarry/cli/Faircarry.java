@@ -1,5 +1,6 @@
 package dev.faircarry.cli;
 
+import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.config.Setting;
 import dev.faircarry.effort.CostModel;
 import dev.faircarry.effort.WalkingRule;
@@ -38,7 +39,8 @@ public final class Faircarry implements Callable<Integer> {
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
             .addSubcommand(new ExplainCommand(parts.explainTrip(), console))
-            .addSubcommand(new CheckCommand(parts.judgeSplit(), console))
+            .addSubcommand(new CheckCommand(
+                    parts.judgeSplit(), new CheckDeparture(parts.splitTrip()), console))
             .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
             .addSubcommand(new WeighInCommand(console))
             .addSubcommand(new ProvisionCommand(parts.planAnswers(), console))

@@ -42,15 +42,17 @@ final class SplitText {
     return text.toString();
   }
 
-  /** What the check says of a split somebody made. */
-  String judged(SplitReport report, boolean keepsRules) {
+  /** What the check says of a split somebody made, and whether the group can leave with it. */
+  String judged(SplitReport report, boolean keepsRules, DepartureText departure) {
     text.line(report.tripName()).blank();
     loads(report);
     pieces(report);
     overCap(report.overCap());
-    findings(report.findings());
+    departure.findings(text);
+    departure.fairness(text);
     worst(report);
     text.line(keepsRules ? "Every rule holds." : "This split breaks rules.");
+    departure.readiness(text);
     cautions();
     return text.toString();
   }

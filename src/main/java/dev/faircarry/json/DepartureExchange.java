@@ -63,7 +63,11 @@ public final class DepartureExchange {
         .orElseGet(() -> Report.bad(issues));
   }
 
-  /** The same from documents of their own. */
+  /**
+   * The same from documents of their own.
+   *
+   * @param madeFor the trip document the split was made for, if that is known
+   */
   public static Reading<CheckDeparture.Answer> departure(
       byte[] trip,
       byte[] split,
@@ -71,21 +75,23 @@ public final class DepartureExchange {
       CheckDeparture useCase,
       long effortSteps) {
     Reading<Trip> readTrip = TripReader.read(trip);
-    Reading<Split> readSplit = SplitReader.read(split);
+    if (readTrip instanceof Reading.Bad<Trip> bad) {
+      return new Reading.Bad<>(bad.issues(), bad.more());
+    }
     Optional<Reading<Trip>> readMadeFor = madeFor.map(TripReader::read);
-    List<Reading<?>> parts = new ArrayList<>(List.of(readTrip, readSplit));
-    readMadeFor.ifPresent(parts::add);
-    return Report.together(
-        new Issues(),
-        parts,
-        () ->
-            useCase.check(
-                new CheckDeparture.Asked(
-                    RebalanceExchange.value(readTrip),
-                    RebalanceExchange.value(readSplit),
-                    readMadeFor.map(RebalanceExchange::value),
-                    Essentials.DEFAULT),
-                effortSteps));
+    if (readMadeFor.isPresent() && readMadeFor.get() instanceof Reading.Bad<Trip> bad) {
+      return new Reading.Bad<>(bad.issues(), bad.more());
+    }
+    return SplitReader.read(split)
+        .map(
+            made ->
+                useCase.check(
+                    new CheckDeparture.Asked(
+                        RebalanceExchange.value(readTrip),
+                        made,
+                        readMadeFor.map(RebalanceExchange::value),
+                        Essentials.DEFAULT),
+                    effortSteps));
   }
 
   static Essentials essentials(Entry entry) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.faircarry.app.BestKnown;
 import dev.faircarry.app.CheckDeparture;
 import dev.faircarry.app.DepartureWords;
+import dev.faircarry.app.JudgedSplit;
 import dev.faircarry.check.Departure;
 import dev.faircarry.check.Fairness;
 import java.math.BigDecimal;
@@ -18,21 +19,39 @@ public final class DepartureWriter {
     return JsonBytes.of(tree(answer));
   }
 
+  /** What the check says of a split, and beside it whether the group can leave with it. */
+  public static byte[] write(JudgedSplit judged, CheckDeparture.Answer answer) {
+    ObjectNode out = ResultWriter.tree(judged);
+    ObjectNode departure = out.putObject("departure");
+    readiness(departure, answer);
+    fairness(departure, answer);
+    ResultWriter.cautions(out);
+    return JsonBytes.of(out);
+  }
+
   static ObjectNode tree(CheckDeparture.Answer answer) {
-    Departure departure = answer.departure();
     ObjectNode out = TripWriter.object();
+    readiness(out, answer);
+    new LoadsWriter(answer.trip(), answer.departure().verdict()).summary(out);
+    fairness(out, answer);
+    ResultWriter.cautions(out);
+    return out;
+  }
+
+  private static void readiness(ObjectNode out, CheckDeparture.Answer answer) {
+    Departure departure = answer.departure();
     out.put("readiness", departure.readiness().text());
-    LoadsWriter loads = new LoadsWriter(answer.trip(), departure.verdict());
-    loads.findings(out, departure.findings());
-    loads.summary(out);
+    new LoadsWriter(answer.trip(), departure.verdict()).findings(out, departure.findings());
+  }
+
+  private static void fairness(ObjectNode out, CheckDeparture.Answer answer) {
+    Departure departure = answer.departure();
     ObjectNode labels = out.putObject("labels");
     labels.put("unweighedGrams", Exact.grams(departure.labels().unweighedMilligrams()));
     labels.put("worstRatio", thousandths(departure.labels().worstThousandths()));
     labels.put("couldBeRatio", thousandths(departure.labels().couldBeThousandths()));
     departure.fairness().ifPresent(f -> fairness(out.putObject("fairness"), answer, f));
     answer.best().ifPresent(best -> best(out.putObject("best"), best));
-    ResultWriter.cautions(out);
-    return out;
   }
 
   private static void fairness(ObjectNode out, CheckDeparture.Answer answer, Fairness fairness) {

@@ -40,6 +40,12 @@ public final class ResultWriter {
 
   /** What the check says of a split somebody made. */
   public static byte[] write(JudgedSplit judged) {
+    ObjectNode out = tree(judged);
+    cautions(out);
+    return JsonBytes.of(out);
+  }
+
+  static ObjectNode tree(JudgedSplit judged) {
     Verdict verdict = judged.verdict();
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     out.put("keepsRules", verdict.keepsRules());
@@ -56,8 +62,7 @@ public final class ResultWriter {
     verdict.steps().forEach(steps::add);
     ArrayNode opened = out.putArray("opened");
     judged.split().opened().forEach(o -> opened.add(SplitWriter.opened(o)));
-    cautions(out);
-    return JsonBytes.of(out);
+    return out;
   }
 
   private static ObjectNode found(SplitResult.Found found) {
