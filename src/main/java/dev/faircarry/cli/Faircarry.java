@@ -1,6 +1,7 @@
 package dev.faircarry.cli;
 
 import dev.faircarry.app.CheckDeparture;
+import dev.faircarry.app.IfOneStaysHome;
 import dev.faircarry.config.Setting;
 import dev.faircarry.effort.CostModel;
 import dev.faircarry.effort.WalkingRule;
@@ -42,6 +43,7 @@ public final class Faircarry implements Callable<Integer> {
             .addSubcommand(new CheckCommand(
                     parts.judgeSplit(), new CheckDeparture(parts.splitTrip()), console))
             .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
+            .addSubcommand(new DropOutsCommand(new IfOneStaysHome(parts.rebalance()), console))
             .addSubcommand(new WeighInCommand(console))
             .addSubcommand(new ProvisionCommand(parts.planAnswers(), console))
             .addSubcommand(new KitCommand(parts.planAnswers(), console))

@@ -76,6 +76,16 @@ public final class RebalanceExchange {
         .orElseGet(() -> Report.bad(issues));
   }
 
+  /** The same from documents of their own. */
+  public static Reading<List<IfOneStaysHome.Case>> dropOuts(
+      byte[] trip, byte[] split, IfOneStaysHome useCase, long steps) {
+    Reading<Trip> readTrip = TripReader.read(trip);
+    if (readTrip instanceof Reading.Bad<Trip> bad) {
+      return new Reading.Bad<>(bad.issues(), bad.more());
+    }
+    return SplitReader.read(split).map(made -> useCase.cases(value(readTrip), made, steps));
+  }
+
   static Reading<Trip> tripIn(Entry entry) {
     Optional<JsonNode> node = needed(entry, "trip");
     return node.map(n -> TripReader.read(n, Pointer.ROOT.at("trip"), new Issues()))
