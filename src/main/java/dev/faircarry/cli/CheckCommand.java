@@ -19,7 +19,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code check FILE SPLIT}: what an independent reading says, and whether the group can leave. */
-@Command(name = "check", description = "Judges a split, made by hand or answered earlier: can the group leave with it?")
+@Command(
+    name = "check",
+    description = "Judges a split, made by hand or answered earlier: can the group leave with it?")
 final class CheckCommand implements Callable<Integer> {
   private final JudgeSplit judgeSplit;
   private final CheckDeparture checkDeparture;

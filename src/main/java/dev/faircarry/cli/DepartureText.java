@@ -63,8 +63,7 @@ final class DepartureText {
     }
     text.line("Heaviest morning of each:").table(rows);
     text.line(
-            "  from highest to lowest ratio: "
-                + DepartureWords.ratio(fairness.spreadThousandths()))
+            "  from highest to lowest ratio: " + DepartureWords.ratio(fairness.spreadThousandths()))
         .blank();
   }
 

@@ -52,13 +52,11 @@ final class DropOutsCommand implements Callable<Integer> {
     }
     byte[] trip = console.documents().read(file, ServiceLimits.REQUEST_BYTES);
     Reading<List<IfOneStaysHome.Case>> reading =
-        RebalanceExchange.dropOuts(
-            trip, console.tables().split(split, trip), useCase, effortSteps);
+        RebalanceExchange.dropOuts(trip, console.tables().split(split, trip), useCase, effortSteps);
     if (reading instanceof Reading.Bad<List<IfOneStaysHome.Case>> bad) {
       return console.report(bad, json).number();
     }
-    List<IfOneStaysHome.Case> cases =
-        ((Reading.Read<List<IfOneStaysHome.Case>>) reading).value();
+    List<IfOneStaysHome.Case> cases = ((Reading.Read<List<IfOneStaysHome.Case>>) reading).value();
     if (json) {
       console.print(RebalanceWriter.write(cases));
     } else {

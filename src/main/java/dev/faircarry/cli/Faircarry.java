@@ -40,7 +40,8 @@ public final class Faircarry implements Callable<Integer> {
         new CommandLine(this)
             .addSubcommand(new SplitCommand(parts.splitTrip(), console))
             .addSubcommand(new ExplainCommand(parts.explainTrip(), console))
-            .addSubcommand(new CheckCommand(
+            .addSubcommand(
+                new CheckCommand(
                     parts.judgeSplit(), new CheckDeparture(parts.splitTrip()), console))
             .addSubcommand(new RebalanceCommand(parts.rebalance(), console))
             .addSubcommand(new DropOutsCommand(new IfOneStaysHome(parts.rebalance()), console))

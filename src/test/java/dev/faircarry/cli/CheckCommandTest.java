@@ -59,7 +59,9 @@ class CheckCommandTest {
 
   private static final String FAIR = split("\"tent\", \"rope\"", "\"pot\", \"tarp\"");
 
-  /** Ada 3 + 2 kg, Ben 2 + 1 kg: 0.500; giving 1 kg for 2 kg makes it 0.400, as does nothing less. */
+  /**
+   * Ada 3 + 2 kg, Ben 2 + 1 kg: 0.500; giving 1 kg for 2 kg makes it 0.400, as does nothing less.
+   */
   private static final String LESS_FAIR = split("\"tent\", \"pot\"", "\"tarp\", \"rope\"");
 
   @Test

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Targets 10, 10 and 20 kg; Ana holds 2 kg, Bo 1 kg, Cy 4 kg. Without Ana one handover gives 3 of 10
- * kg or 6 of 20 kg, both 30 %. With a second one Bo has the 2 kg, 20 %, and Cy 5 of 20 kg, 25 %.
+ * Targets 10, 10 and 20 kg; Ana holds 2 kg, Bo 1 kg, Cy 4 kg. Without Ana one handover gives 3 of
+ * 10 kg or 6 of 20 kg, both 30 %. With a second one Bo has the 2 kg, 20 %, and Cy 5 of 20 kg, 25 %.
  */
 class DropOutsCommandTest {
   private static final String TRIP =
