@@ -7,9 +7,13 @@ import dev.faircarry.app.StoreLimits;
 import dev.faircarry.app.StoredReading;
 import dev.faircarry.app.Visit;
 import dev.faircarry.app.WeighedIn;
+import dev.faircarry.csv.ReadingTable;
 import dev.faircarry.json.KeptReadingReader;
 import dev.faircarry.json.KeptReadingWriter;
+import dev.faircarry.trip.Trip;
+import dev.faircarry.weigh.ScaleReading;
 import io.javalin.http.Context;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,14 +59,18 @@ final class ReadingRoutes implements Routes.Resource {
     Accepting.json(ctx);
     Parameters.known(ctx);
     Visit visit = Visits.enter(ctx, trips);
-    byte[] body = Bodies.json(ctx);
+    byte[] body = Bodies.read(ctx, new LinkedHashSet<>(List.of(Accepting.JSON, Accepting.CSV)));
+    boolean table = Bodies.kind(ctx).equals(Accepting.CSV);
     OnceOnly.send(
-        ctx, once.run(ctx, "link " + visit.link().id(), body, in -> added(in, visit, body)));
+        ctx, once.run(ctx, "link " + visit.link().id(), body, in -> added(in, visit, body, table)));
   }
 
-  private static OnceOnly.Answer added(KeptTrips in, Visit visit, byte[] body) {
-    var readings =
-        Problems.valueOf(KeptReadingReader.readings(body, visit.stored().state().trip()));
+  private static OnceOnly.Answer added(KeptTrips in, Visit visit, byte[] body, boolean table) {
+    Trip trip = visit.stored().state().trip();
+    List<ScaleReading> readings =
+        table
+            ? Problems.valueOf(ReadingTable.read(body, trip), "")
+            : Problems.valueOf(KeptReadingReader.readings(body, trip));
     boolean own =
         visit.role() == Role.HIKER
             && readings.stream()

@@ -169,19 +169,19 @@ class AskingTest {
   @Test
   void whatAChosenPotHoldsItHoldsAfterwards() {
     String asks =
-        "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9"
-            + " kg'}],'plan':{'taking':{'needs':[{'covers':'pot','atLeast':'4.2"
-            + " L'},{'covers':'flame','atLeast':0},{'covers':'repair','atLeast':0},"
+        "{'format':'faircarry-trip/1','name':'n','days':1,'hikers':[{'id':'a','targetLoad':'9 kg'}],"
+            + "'plan':{'taking':{'needs':[{'covers':'pot','atLeast':'4.2 L'},{'covers':'flame','atLeast':0},{'covers':'repair','atLeast':0},"
             + "{'covers':'water-treatment','atLeast':0},{'covers':'navigation','atLeast':0},{'covers':'light','atLeast':0},"
             + "{'covers':'first-aid','atLeast':0},{'covers':'sleeping','atLeast':0}],'offers':[";
+    String holds = ",'covers':[{'need':'pot','amount':'2.1 L'}]}";
     for (String offers :
         List.of(
-            "{'id':'pot','mass':'300 g','available':2,'covers':[{'need':'pot','amount':'2.1 L'}]}",
-            "{'id':'pot','mass':'300 g','covers':[{'need':'pot','amount':'2.1"
-                + " L'}]},{'id':'pan','mass':'300 g','volume':'3"
-                + " L','covers':[{'need':'pot','amount':'2.1 L'}]}",
-            "{'id':'pot','mass':'300"
-                + " g','forHiker':'a','available':2,'covers':[{'need':'pot','amount':'2.1 L'}]}")) {
+            "{'id':'pot','mass':'300 g','available':2" + holds,
+            "{'id':'pot','mass':'300 g'"
+                + holds
+                + ",{'id':'pan','mass':'300 g','volume':'3 L'"
+                + holds,
+            "{'id':'pot','mass':'300 g','forHiker':'a','available':2" + holds)) {
       Trip trip = read(asks + offers + "]}}}");
       Question question = Asking.of(trip);
       Answer.Choices choices =

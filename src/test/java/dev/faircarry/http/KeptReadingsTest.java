@@ -1,6 +1,7 @@
 package dev.faircarry.http;
 
 import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
@@ -129,6 +130,43 @@ class KeptReadingsTest {
         .body("items[0].reading.source", equalTo("hook"))
         .body("next", nullValue());
     service.request(leader).get(trip + "/readings?limit=0").then().statusCode(400);
+  }
+
+  private ValidatableResponse table(String token, String kind, String text) {
+    return service.request(token).contentType(kind).body(text).post(trip + "/readings").then();
+  }
+
+  @Test
+  void aTableIsReadToo() {
+    String text = "\ufeffkind;hiker;mass;source\r\nempty-pack;Asha;3 lb;\"hook; left\"\r\n";
+    table(leader, "text/csv; charset=utf-8", text)
+        .statusCode(201)
+        .body("items.reading.kind", contains("empty-pack"))
+        .body("items.reading.hiker", contains("asha"))
+        .body("items.reading.mass", contains("3 lb"))
+        .body("items.reading.source", contains("hook; left"));
+    table(leader, "text/csv; charset=utf-8", "kind,hiker,mass\nwhole-pack,tomas,1.9 kg\n")
+        .statusCode(201);
+    look(leader).body("weighed.subject", contains("empty-pack/asha", "whole-pack/tomas"));
+    String asha = link("{\"role\": \"hiker\", \"hiker\": \"asha\"}");
+    table(asha, "text/csv; charset=utf-8", "kind,hiker,mass\nwhole-pack,tomas,1.9 kg\n")
+        .statusCode(403);
+  }
+
+  @Test
+  void whatIsWrongWithATableIsToldByItsCells() {
+    table(
+            leader,
+            "text/csv; charset=utf-8",
+            "kind,hiker,mass\nempty-pack,asha,3 lb\nempty-pack,nobody,3 stones\n")
+        .statusCode(422)
+        .body("issues.table", contains("readings", "readings"))
+        .body("issues.row", contains(3, 3))
+        .body("issues.column", containsInAnyOrder("hiker", "mass"));
+    table(leader, "text/csv; charset=utf-8", "kind,hiker,mass\n\"empty-pack").statusCode(400);
+    table(leader, "text/plain; charset=utf-8", "kind,hiker,mass\nempty-pack,asha,3 lb\n")
+        .statusCode(415);
+    service.request(leader).get(trip + "/readings").then().body("items", empty());
   }
 
   /** 3 lb = 1,360.777 g for 1,200 g: with quilt and stove 2,105.777 g. */

@@ -274,13 +274,55 @@ class PrivacyTest {
   private static List<String> everything(Kept kept, String role) {
     List<String> seen = new ArrayList<>();
     for (String path : readable(kept)) {
-      String accept = path.endsWith("/events") ? "text/event-stream" : "*/*";
-      Reply reply =
-          service.send("GET", kept.trip + path, kept.tokens.get(role), "", "Accept", accept);
-      assertTrue(reply.status() < 500, path + reply.body());
-      seen.add(path.replaceAll("[0-9a-f]{18}", "ID") + " " + kept.plain(reply));
+      for (String accept :
+          path.endsWith("/events") ? List.of("text/event-stream") : List.of("*/*", "text/csv")) {
+        Reply reply =
+            service.send("GET", kept.trip + path, kept.tokens.get(role), "", "Accept", accept);
+        assertTrue(reply.status() < 500, path + reply.body());
+        seen.add(path.replaceAll("[0-9a-f]{18}", "ID") + " " + kept.plain(reply));
+      }
     }
     return seen;
+  }
+
+  /** Every answer that can be a table, as this role gets it. */
+  private static Map<String, String> tables(Kept kept, String role) {
+    Map<String, String> tables = new TreeMap<>();
+    for (String path : readable(kept)) {
+      if (path.endsWith("/events")) {
+        continue;
+      }
+      Reply reply =
+          service.send("GET", kept.trip + path, kept.tokens.get(role), "", "Accept", "text/csv");
+      if (reply.status() == 200) {
+        tables.put(path.replaceAll("[0-9a-f]{18}", "ID"), reply.body());
+      }
+    }
+    return tables;
+  }
+
+  /** The hiker's own tables do have the mass: those of the others could have had it. */
+  @Test
+  void noTableOfTheOthersHasTheMass() {
+    Case one = cases().findFirst().orElseThrow();
+    Kept kept = new Kept(document(one, LIGHT));
+    kept.hand(HAND);
+    Map<String, String> own = tables(kept, "own");
+    assertEquals(
+        Set.of("/hikers", "/hikers/asha/kit", "/hikers/tomas/kit", "/kit", "/shared", "/splits/ID"),
+        own.keySet());
+    assertTrue(own.get("/hikers").contains(LIGHT), own::toString);
+    // A fifth of 41.3 kg is 8.26 kg: no target, and no ratio to it, in any table of another.
+    for (String role : ROLES) {
+      Map<String, String> seen = tables(kept, role);
+      assertEquals(own.keySet(), seen.keySet(), role);
+      seen.forEach(
+          (path, text) -> {
+            assertFalse(text.contains("41.3"), role + path);
+            assertFalse(text.contains("8.26") || text.contains("8260"), role + path);
+          });
+      assertEquals(own.get("/splits/ID"), seen.get("/splits/ID"), "who carries what, no more");
+    }
   }
 
   @ParameterizedTest(name = "{0}")
