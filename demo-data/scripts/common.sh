@@ -55,11 +55,20 @@ ask() {
   esac
 }
 
-# send WHAT STATUS ANSWER PATH BODY ARGUMENTS...: a request with a JSON body, which is a file.
+# send WHAT STATUS ANSWER PATH BODY ARGUMENTS...: a request with a body, which is a file: a table if it ends in .csv, else JSON.
 send() {
   step=$1 ok=$2 to=$3 path=$4 body=$5
   shift 5
-  ask "$step" "$ok" "$to" --header 'Content-Type: application/json' --data-binary "@$body" "$@" "$address$path"
+  case $body in
+    *.csv) kind=text/csv ;;
+    *) kind=application/json ;;
+  esac
+  ask "$step" "$ok" "$to" --header "Content-Type: $kind" --data-binary "@$body" "$@" "$address$path"
+}
+
+# header NAME ANSWER: what stands in the head of an answer.
+header() {
+  grep -i "^$1:" "$2.head" | tail -n 1 | sed 's/^[^:]*: *//' | tr -d '\r'
 }
 
 # heading WORDS...
@@ -88,6 +97,15 @@ carries() {
     printf '%s: %s\n' "$name" "$(value "carries/$i/pieces/*" "$1" | tr -s '\n ' ' ')"
     i=$((i + 1))
   done
+}
+
+# chosen ANSWER: who gives what to whom at the chosen point of a curve; $point is its path.
+chosen() {
+  point=points/$(need chosen "$1") || exit
+  value 'notes/*/message' "$1"
+  value "$point/list/*/words" "$1"
+  tell Handovers "$point/handovers" "$1"
+  tell "Worst ratio" "$point/worst/targetRatio" "$1"
 }
 
 # takers ANSWER: who could take it, the best first, and why others cannot.

@@ -9,7 +9,7 @@
 #   WALK_WHO        id of the hiker who does not come
 #   WALK_HANDOVERS  how many things may change hands; without it the service recommends
 #   WALK_ITEM       file with one more thing for somebody to take; empty for none
-#   WALK_READINGS   file with the readings of the scale; empty for none
+#   WALK_READINGS   table (CSV) with the readings of the scale; empty for none
 #
 # Ends with 0 ready, 1 ready with cautions, 2 not ready or no split that keeps all rules, 3 something that was sent is refused, 4 the service
 # cannot be reached or came to no answer.
@@ -21,7 +21,7 @@ trip=${WALK_TRIP:-$here/trip.json}
 who=${WALK_WHO:-sofi}
 handovers=${WALK_HANDOVERS:-}
 item=${WALK_ITEM-$here/item.json}
-readings=${WALK_READINGS-$here/readings.json}
+readings=${WALK_READINGS-$here/readings.csv}
 
 . "$here/common.sh"
 
@@ -43,11 +43,7 @@ rebalance() {
   pair "$1" "$2" ",\"changes\":$3${handovers:+,\"maxHandovers\":$handovers}" >"$work/request"
   send "Rebalance" 200 "$work/rebalanced" /v1/rebalances "$work/request"
   found "$work/rebalanced" curve
-  point=points/$(need chosen "$work/rebalanced") || exit
-  value 'notes/*/message' "$work/rebalanced"
-  value "$point/list/*/words" "$work/rebalanced"
-  tell Handovers "$point/handovers" "$work/rebalanced"
-  tell "Worst ratio" "$point/worst/targetRatio" "$work/rebalanced"
+  chosen "$work/rebalanced"
   need trip "$work/rebalanced" >"$work/trip" || exit
   need "$point/split" "$work/rebalanced" >"$work/split" || exit
 }
@@ -75,7 +71,9 @@ fi
 
 if [ -n "$readings" ]; then
   heading At the scale
-  pair "$work/trip" "$work/split" ",\"readings\":$(cat "$readings"),\"accept\":\"all\"" >"$work/request"
+  cp "$readings" "$work/readings.csv"
+  send "At the scale" 200 "$work/read" /v1/tables/readings "$work/readings.csv"
+  pair "$work/trip" "$work/split" ",\"readings\":$(need readings "$work/read"),\"accept\":\"all\"" >"$work/request"
   send "At the scale" 200 "$work/weighed" /v1/weigh-ins "$work/request"
   weighed "$work/weighed"
   need trip "$work/weighed" >"$work/trip.weighed" || exit

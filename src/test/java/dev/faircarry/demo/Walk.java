@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
  * @param out lines on standard output
  * @param told what stands on standard error
  */
-record Walk(int exitCode, List<String> out, String told) {
+public record Walk(int exitCode, List<String> out, String told) {
   static final Path SCRIPTS = Path.of("demo-data", "scripts");
 
   private static final long PATIENCE_SECONDS = 300;
@@ -30,7 +30,8 @@ record Walk(int exitCode, List<String> out, String told) {
    * @param directory where its output goes
    * @param settings variables of its surroundings
    */
-  static Walk of(Path directory, String script, Map<String, String> settings, String... arguments) {
+  public static Walk of(
+      Path directory, String script, Map<String, String> settings, String... arguments) {
     List<String> command = new ArrayList<>(List.of("sh", SCRIPTS.resolve(script).toString()));
     command.addAll(List.of(arguments));
     Path out = directory.resolve("out");
@@ -55,7 +56,7 @@ record Walk(int exitCode, List<String> out, String told) {
   }
 
   /** The lines below a heading, up to the next one. */
-  List<String> below(String heading) {
+  public List<String> below(String heading) {
     int start = out.indexOf(heading);
     if (start < 0) {
       throw new AssertionError("no “" + heading + "” in " + this);
