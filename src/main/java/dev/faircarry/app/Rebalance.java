@@ -86,7 +86,7 @@ public final class Rebalance {
   }
 
   private Rebalanced found(Asked asked, Changed.Made made, CurveOutcome.Found outcome) {
-    Curve curve = outcome.curve();
+    Curve curve = AsGiven.in(made.trip(), asked.earlier(), outcome.curve(), judge);
     List<Verdict> verdicts = new ArrayList<>();
     List<List<String>> sentences = new ArrayList<>();
     HandoverWords words = new HandoverWords(asked.trip(), made.trip());
