@@ -4,13 +4,14 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import dev.faircarry.check.Issue;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.trip.change.Change;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Documents of tests, read as they should be. */
-final class Documents {
+public final class Documents {
   private Documents() {}
 
   static byte[] resource(String path) {
@@ -47,5 +48,10 @@ final class Documents {
   /** Code and place of each issue: {@code "missing /days"}. */
   static List<String> codes(List<Issue> issues) {
     return issues.stream().map(i -> i.code().text() + " " + i.pointer()).toList();
+  }
+
+  /** Changes as a request states them. */
+  public static String changes(List<Change> changes) {
+    return ChangeWriter.list(changes).toString();
   }
 }
