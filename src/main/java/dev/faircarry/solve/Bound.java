@@ -5,25 +5,44 @@ import java.util.Arrays;
 /**
  * What no split can do, from masses alone.
  *
- * <p>A wish (a list of steps nowhere to be passed) cannot come true where own kit alone passes it,
- * or where on some day the most that hikers can hold exactly, each at a wanted step of its own, is
- * less than what the group carries that day ({@link Matching}). With several days the highest
- * wanted steps must be shared among them, see {@link Shares} and {@link DayWeights}.
+ * <p>A wish (a list of steps nowhere to be passed) cannot come true where own kit and what a hiker
+ * must hold anyway ({@link ForcedMass}) pass it, or where on some day the most that hikers can hold
+ * exactly, each at a wanted step of its own, is less than what the group carries that day ({@link
+ * Matching}). With several days the highest wanted steps must be shared among them, see {@link
+ * Shares} and {@link DayWeights}.
  */
 final class Bound {
   private static final int MOST_MORNINGS_SHARED = 120;
   private static final int ROUNDS = 4;
 
   private final Model m;
-  private final int[] ownList;
+
+  /** Milligrams that a hiker holds in every split, by hiker and day. */
+  private final long[][] forced;
+
+  /** The list if everybody held what is forced and no more. */
+  private final int[] forcedList;
+
   private final Reachable reachable;
   private final DayWeights weights;
 
   Bound(Model model) {
     m = model;
-    ownList = new State(m).list();
+    forced = ForcedMass.of(m);
+    forcedList = forcedList();
     reachable = new Reachable(m);
     weights = new DayWeights(m, reachable);
+  }
+
+  private int[] forcedList() {
+    int[] list = new int[m.mornings()];
+    int at = 0;
+    for (int i = 0; i < m.hikers; i++) {
+      for (int d = 0; d <= m.lastDay[i]; d++) {
+        list[at++] = m.step(i, d, forced[i][d]);
+      }
+    }
+    return Steps.sortDescending(list);
   }
 
   /**
@@ -62,7 +81,7 @@ final class Bound {
 
   /** Whether no split can keep the wanted list. */
   boolean excludes(int[] wanted) {
-    if (!Steps.within(ownList, wanted)) {
+    if (!Steps.within(forcedList, wanted)) {
       return true;
     }
     boolean eachValue = m.days > 1 && m.days * m.hikers <= MOST_MORNINGS_SHARED;
@@ -192,7 +211,7 @@ final class Bound {
           continue;
         }
         long room = reachable.below(who[r], day, m.capacity(who[r], day, step));
-        gains[r][c] = room < 0 ? Matching.FORBIDDEN : room;
+        gains[r][c] = room < forced[who[r]][day] ? Matching.FORBIDDEN : room;
       }
     }
     Matching matching = Matching.greatest(gains);
@@ -205,7 +224,7 @@ final class Bound {
    * @param reached a step that the level has in some split with these earlier levels
    */
   int atLevel(int[] list, int level, int reached) {
-    int low = ownList[level];
+    int low = forcedList[level];
     int high = reached;
     while (low < high) {
       int middle = Math.floorDiv(low + high, 2);
