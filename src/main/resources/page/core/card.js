@@ -129,7 +129,7 @@ function mornings(card) {
   const most = Math.max(...card.mornings.map((m) => m.loadGrams), card.targetGrams ?? 0, 1);
   return html`<div>
     <h3>Load each morning</h3>
-    <table class="mornings">
+    <table class="card-mornings">
       <thead class="unseen"><tr><th scope="col">Day</th><th scope="col">Load</th><th scope="col">Of target</th><th scope="col">Picture</th></tr></thead>
       <tbody>
         ${card.mornings.map(
@@ -137,7 +137,7 @@ function mornings(card) {
             <th scope="row">day ${m.day}</th>
             <td class="number">${mass(m.loadGrams)}</td>
             <td class="number">${ofTarget(card, m)}</td>
-            <td class="picture">
+            <td class="bar">
               <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
                 ${svg`<rect class="load-bar" y="1" height="6" width=${(100 * m.loadGrams) / most}></rect>`}
                 ${card.targetGrams

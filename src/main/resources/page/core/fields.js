@@ -1,5 +1,6 @@
 /** Form fields with a label, a hint and, where the service found one, its issue. */
-import { html, live, nothing } from "./view.js";
+import { html, live, nothing, redraw, unless } from "./view.js";
+import { begin, end } from "./trip.js";
 
 /**
  * The issues of one form: fields find theirs by the JSON pointer of the trip document, and what no
@@ -30,6 +31,13 @@ export class Issues {
     return found;
   }
 
+  /** All issues below a place, for what shows them itself. */
+  under(pointer) {
+    const found = this.list.filter((issue) => issue.pointer?.startsWith(pointer));
+    found.forEach((issue) => this.shown.add(issue));
+    return found;
+  }
+
   /** What no field has shown, and what concerns the whole; call it after the fields. */
   leftOver() {
     const rest = this.list.filter((issue) => !this.shown.has(issue));
@@ -48,6 +56,35 @@ const ids = new Map();
 function idOf(pointer) {
   if (!ids.has(pointer)) ids.set(pointer, `f${++numbered}`);
   return ids.get(pointer);
+}
+
+/** Fields whose text is not that of the trip: "typed" so far, or "sent" and not answered. */
+const own = new WeakMap();
+
+/** A text that is being typed, is on its way or was refused stays when the page is drawn. */
+function keeps(element, issue) {
+  const how = own.get(element);
+  if (how === "sent" || (how && (issue || element === document.activeElement))) return true;
+  own.delete(element);
+  return false;
+}
+
+function type(element) {
+  own.set(element, "typed");
+  begin();
+}
+
+async function send(element, f) {
+  own.set(element, "sent");
+  const answered = f.changed(element.value);
+  end();
+  await answered;
+  // Whoever has typed on meanwhile is left alone.
+  if (own.get(element) === "sent") {
+    if (f.issues?.at(f.pointer)) own.set(element, "typed");
+    else own.delete(element);
+  }
+  redraw();
 }
 
 /**
@@ -80,9 +117,10 @@ export function field(f) {
       ?disabled=${f.disabled}
       aria-invalid=${issue ? "true" : nothing}
       aria-describedby=${about || nothing}
-      .value=${live(f.value ?? "")}
-      @change=${(e) => f.changed?.(e.target.value)}
-      @input=${(e) => f.typed?.(e.target.value)}
+      .value=${f.typed ? live(f.value ?? "") : unless((element) => keeps(element, issue), f.value ?? "")}
+      @change=${(e) => f.changed && send(e.target, f)}
+      @input=${(e) => (f.typed ? f.typed(e.target.value) : type(e.target))}
+      @blur=${f.typed ? nothing : end}
       @paste=${(e) => f.pasted?.(e)}
       @keydown=${(e) => f.keyed?.(e)}
     />

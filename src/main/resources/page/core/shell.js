@@ -71,7 +71,7 @@ function conflict() {
   const c = trip.conflict;
   if (!c) return nothing;
   return html`<section class="conflict" role="alertdialog" aria-labelledby="conflict-title">
-    <h2 id="conflict-title">While you changed ${c.words}, somebody else did too</h2>
+    <h2 id="conflict-title" tabindex="-1">While you changed ${c.words}, somebody else did too</h2>
     <dl>
       <dt>Yours</dt>
       <dd>${told(c.mine)}</dd>
@@ -85,12 +85,16 @@ function conflict() {
   </section>`;
 }
 
-/** A value of the document, short, for people. */
+/** A value of the document, short, for people; its ids are not for them. */
 function told(value) {
-  if (value === null || typeof value !== "object") return String(value);
+  if (value === null || value === undefined) return "none";
+  if (typeof value !== "object") return String(value);
+  if (Array.isArray(value)) {
+    return value.some((each) => typeof each === "object") ? String(value.length) : value.join(", ") || "none";
+  }
   return Object.entries(value)
-    .filter(([, v]) => v === null || typeof v !== "object")
-    .map(([name, v]) => `${name}: ${v === null ? "none" : v}`)
+    .filter(([name]) => name !== "id")
+    .map(([name, v]) => `${name.replace(/[A-Z]/g, (c) => " " + c.toLowerCase())}: ${told(v)}`)
     .join(", ");
 }
 

@@ -106,3 +106,19 @@ export function sharedOf(text) {
     return many > 1 ? { name: e.name, count: many, unitMass: mass } : { name: e.name, mass };
   });
 }
+
+/**
+ * Sends rows one after the other with `send(row)` until one is refused.
+ *
+ * @returns `{left, problem}`: the rows that are not taken, the refused one first
+ */
+export async function sendRows(rows, send) {
+  for (let i = 0; i < rows.length; i++) {
+    try {
+      await send(rows[i]);
+    } catch (problem) {
+      return { left: rows.slice(i), problem };
+    }
+  }
+  return { left: [], problem: null };
+}

@@ -6,7 +6,8 @@
  */
 import { ask, freshKey, Problem } from "./api.js";
 import { keep, tokenOf } from "./keys.js";
-import { announce, redraw } from "./view.js";
+import { announce, focusOn, redraw } from "./view.js";
+import { happened } from "./words.js";
 
 const LOOK_MILLIS = 4000;
 
@@ -27,6 +28,10 @@ export const trip = {
 };
 
 let watching = 0;
+/** What whoever types right now saw when they began, or null. */
+let begun = null;
+/** Done when whoever came second has decided about the conflict that is shown. */
+let decided = Promise.resolve();
 const listeners = new Set();
 
 /** Calls back whenever the trip was read anew; returns the way to stop that. */
@@ -42,6 +47,8 @@ export function leads() {
 /** Opens a trip by its id, with the link this device has for it. */
 export async function open(id) {
   if (trip.id === id && trip.document) return;
+  begun = null;
+  decided = Promise.resolve();
   Object.assign(trip, { id, document: null, state: null, tag: "", conflict: null, news: "", trouble: null });
   clearInterval(watching);
   watching = setInterval(look, LOOK_MILLIS);
@@ -110,7 +117,7 @@ function tell(line) {
   const who = line.by.hiker
     ? (trip.document.hikers.find((h) => h.id === line.by.hiker)?.name ?? "Somebody")
     : "A leader";
-  trip.news = `${who} ${line.what}.`;
+  trip.news = `${who} ${happened(line.what, trip.document)}.`;
   announce(trip.news);
   redraw();
 }
@@ -120,18 +127,33 @@ export function newsRead() {
   redraw();
 }
 
+/** Somebody begins to type: their change is held against what they see now. */
+export function begin() {
+  begun ??= trip.document;
+}
+
+/** What was typed is on its way, or given up. */
+export function end() {
+  begun = null;
+}
+
 /**
- * Makes a change.
+ * Makes a change. What others did since its author began is compared, not what they did since it
+ * was sent: news that came while somebody was typing is no consent.
  *
  * @param {object} change `method`, `path`, `patch` or `body`; `touches`, a function from a trip
  *   document to what the change is about, compared to tell whether others changed the same;
- *   `words`, what it is in the words of whoever makes it
+ *   `words`, what it is in the words of whoever makes it; `mine`, what it makes of it, if patch
+ *   and body do not say
+ * @param before the trip document its author saw
  * @returns the answer, or null if somebody else's change stands instead
  * @throws {Problem} except for 412
  */
-export async function edit(change) {
-  const before = trip.document;
-  const how = { tag: trip.tag, patch: change.patch, body: change.body };
+export async function edit(change, before = begun ?? trip.document) {
+  const touched = change.touches ?? ((document) => document);
+  if (!same(touched(before), touched(trip.document))) return settle(change, touched);
+  const { tag } = trip;
+  const how = { tag, patch: change.patch, body: change.body };
   if (change.method === "POST") how.key = freshKey();
   try {
     const answer = await askTrip(change.method, change.path, how);
@@ -140,12 +162,9 @@ export async function edit(change) {
   } catch (problem) {
     if (!(problem instanceof Problem) || problem.status !== 412) throw problem;
     await refresh();
-    const touched = change.touches ?? ((document) => document);
-    if (same(touched(before), touched(trip.document))) {
-      // They changed something else: both changes stand.
-      return edit(change);
-    }
-    return settle(change, touched(trip.document));
+    if (trip.tag === tag) throw problem;
+    // If they changed something else, both changes stand.
+    return edit(change, before);
   }
 }
 
@@ -153,27 +172,28 @@ function same(a, b) {
   return JSON.stringify(a ?? null) === JSON.stringify(b ?? null);
 }
 
-/** Puts two changes of the same thing to whoever came second. */
-function settle(change, theirs) {
-  return new Promise((resolve, reject) => {
-    const done = () => {
+/** Puts two changes of the same thing to whoever came second; one such question at a time. */
+async function settle(change, touched) {
+  decided = decided.then(() => insists(change, touched(trip.document)));
+  return (await decided) ? edit(change, trip.document) : null;
+}
+
+function insists(change, theirs) {
+  return new Promise((resolve) => {
+    const decide = (insist) => () => {
       trip.conflict = null;
       redraw();
+      resolve(insist);
     };
     trip.conflict = {
       words: change.words ?? "this",
-      mine: change.patch ?? change.body ?? "removed",
+      mine: change.mine ?? change.patch ?? change.body ?? "removed",
       theirs: theirs ?? "removed",
-      insist: () => {
-        done();
-        edit(change).then(resolve, reject);
-      },
-      yield: () => {
-        done();
-        resolve(null);
-      },
+      insist: decide(true),
+      yield: decide(false),
     };
     announce("Somebody else changed the same thing meanwhile.");
     redraw();
+    focusOn("#conflict-title");
   });
 }

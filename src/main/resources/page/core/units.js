@@ -67,6 +67,12 @@ export function entered(text, kind) {
   return BARE.test(tidy) ? `${tidy} ${usual(kind)}` : tidy;
 }
 
+/** A number that was typed, 0 as well; what is none goes as it is, for the service to refuse. */
+export function numberOr(text) {
+  const number = Number(text.replace(",", "."));
+  return text.trim() !== "" && Number.isFinite(number) ? number : text;
+}
+
 /** The unit that a bare number gets. */
 export function usual(kind) {
   if (kind === "room") return "L";

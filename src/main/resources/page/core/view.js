@@ -23,6 +23,16 @@ export const sized = directive(
   },
 );
 
+/** A value that is set unless `keeps(element)`: `.value=${unless(keeps, "4 kg")}`. */
+export const unless = directive(
+  class extends Directive {
+    update(part, [keeps, value]) {
+      if (!keeps(part.element) && part.element.value !== String(value)) part.element.value = value;
+      return noChange;
+    }
+  },
+);
+
 let draw = () => {};
 let waiting = false;
 

@@ -43,6 +43,31 @@ export class Names {
   }
 }
 
+/** What the history says somebody did, with names in place of ids: "changed “Pot”". */
+export function happened(what, document) {
+  const [, did, path] = /^(changed|added to|added|removed) (\S+)$/.exec(what) ?? [];
+  if (path) return `${did} ${thing(path.split("/"), document)}`;
+  if (what.startsWith("agreed on split ")) return "agreed on a split";
+  if (what === "no split agreed on") return "took back the agreement on a split";
+  if (what.startsWith("body mass of ")) {
+    return what.endsWith(" private") ? "keeps the own body mass private" : "shows the own body mass to the leader";
+  }
+  if (what.startsWith("back to ")) return "went " + what;
+  return what === "readings accepted" ? "took over readings of the scale" : what;
+}
+
+function thing([first, id, part, kit], document) {
+  const names = new Names(document);
+  if (first === "shared") return id ? `“${names.piece(id)}”` : "the shared gear";
+  if (first === "rules") return id ? "a rule" : "the rules";
+  if (first === "policy") return "what is aimed at";
+  if (first !== "hikers") return first;
+  if (!id) return "who comes";
+  if (part !== "kit") return names.hiker(id);
+  const own = document.hikers.find((h) => h.id === id)?.kit?.find((k) => k.id === kit);
+  return `${own ? `“${own.name ?? own.id}” in ` : ""}the kit of ${names.hiker(id)}`;
+}
+
 /** "just now", "4 minutes ago", or the date. */
 export function ago(time, now = Date.now()) {
   const seconds = Math.max(0, (now - new Date(time).getTime()) / 1000);

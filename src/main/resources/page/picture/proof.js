@@ -8,6 +8,10 @@ import { mass } from "../core/units.js";
 /** The sentence the whole picture is about: who stands highest, and whether that is above target. */
 export function headline() {
   const { verdict } = desk;
+  const [first, ...others] = broken();
+  if (first) {
+    return `This cannot be carried so: ${first.message} ${first.remedy}${others.length > 0 ? ` And ${count(others.length, "more reason")} below.` : ""}`;
+  }
   if (!verdict?.worst) {
     return verdict ? "Who carries what, morning by morning." : "Weighing it up …";
   }
@@ -20,6 +24,11 @@ export function headline() {
   return `${where} is the most above target, at ${ratio(targetRatio)} of it; ${
     above.length === 1 ? "nobody else is" : `${count(above.length, "hiker")} are above on some morning`
   }.`;
+}
+
+/** What stands in the way of an arrangement. */
+function broken() {
+  return (desk.verdict?.findings ?? []).filter((f) => f.severity === "stop");
 }
 
 /** Hikers who are above target on some morning. */
@@ -74,9 +83,9 @@ function ofSearch(kept, verdict) {
 export function findings() {
   const found = desk.verdict?.findings ?? [];
   if (found.length === 0) return nothing;
-  const grave = found.filter((f) => f.severity === "stop");
-  return html`<section class=${grave.length > 0 ? "trouble" : "notes"} aria-live="polite">
-    <h2>${grave.length > 0 ? "This cannot be carried so" : "To mind"}</h2>
+  const grave = broken().length > 0;
+  return html`<section class=${grave ? "trouble" : "notes"} aria-live="polite">
+    <h2>${grave ? "What stands in the way" : "To mind"}</h2>
     <ul>
       ${found.slice(0, 12).map((f) => html`<li>${f.message} <span class="quiet-text">${f.remedy}</span></li>`)}
       ${found.length > 12 ? html`<li>and ${found.length - 12} more</li>` : nothing}

@@ -3,13 +3,14 @@ import { focusOn, html, nothing, redraw, repeat } from "../core/view.js";
 import { Problem } from "../core/api.js";
 import { choice, field, Issues } from "../core/fields.js";
 import { edit, trip } from "../core/trip.js";
-import { rowsOf, sharedOf } from "../core/table.js";
-import { entered, usual } from "../core/units.js";
+import { rowsOf, sendRows, sharedOf } from "../core/table.js";
+import { entered, numberOr, usual } from "../core/units.js";
+import { count, list } from "../core/words.js";
 import { details } from "./geardetails.js";
 
 const issues = new Issues();
 const adding = { name: "", mass: "", how: "one", count: "" };
-const state = { open: "" };
+const state = { open: "", rest: [] };
 
 const WAYS = [
   ["one", "one thing"],
@@ -24,6 +25,7 @@ export function title() {
 
 export function enter() {
   issues.clear();
+  state.rest = [];
 }
 
 export function view() {
@@ -48,7 +50,7 @@ export function view() {
         ${repeat(shared, (s) => s.id, (s, i) => [row(s, i), state.open === s.id ? more(s, i) : nothing])} ${newRow(shared.length)}
       </tbody>
     </table>
-    ${issues.leftOver()}
+    ${waiting()} ${issues.leftOver()}
   `;
 }
 
@@ -61,7 +63,7 @@ function change(item, patch, words) {
     patch,
     touches: (d) => {
       const now = d.shared?.find((s) => s.id === item.id) ?? {};
-      return Object.keys(patch).map((name) => now[name] ?? null);
+      return Object.fromEntries(Object.keys(patch).map((name) => [name, now[name] ?? null]));
     },
     words: `${words} of “${item.name}”`,
   }).catch(told);
@@ -93,9 +95,9 @@ function row(s, i) {
     <td><span class="quiet-text">${WAYS.find(([w]) => w === way)[1]}</span></td>
     <td>
       ${way === "units"
-        ? field({ label: `How many of ${s.name}`, quiet: true, pointer: `${at}/count`, issues, mode: "numeric", value: s.count, changed: (t) => change(s, { count: Number(t) || t }, "the number") })
+        ? field({ label: `How many of ${s.name}`, quiet: true, pointer: `${at}/count`, issues, mode: "numeric", value: s.count, changed: (t) => change(s, { count: numberOr(t) }, "the number") })
         : way === "daily"
-          ? field({ label: `For each person and day of ${s.name}`, quiet: true, pointer: `${at}/perPerson/countPerDay`, issues, mode: "numeric", value: s.perPerson.countPerDay, changed: (t) => change(s, { perPerson: { countPerDay: Number(t) || t } }, "the number") })
+          ? field({ label: `For each person and day of ${s.name}`, quiet: true, pointer: `${at}/perPerson/countPerDay`, issues, mode: "numeric", value: s.perPerson.countPerDay, changed: (t) => change(s, { perPerson: { countPerDay: numberOr(t) } }, "the number") })
           : html`<span class="quiet-text">${way === "parts" ? s.parts.length + " parts" : ""}</span>`}
     </td>
     <td>
@@ -162,23 +164,47 @@ function newRow(index) {
 function drafted() {
   const name = adding.name.trim();
   const mass = entered(adding.mass, "gear");
-  const many = Number(adding.count) || adding.count;
+  const many = numberOr(adding.count);
   if (adding.how === "units") return { name, unitMass: mass, count: many };
-  if (adding.how === "daily") return { name, unitMass: mass, perPerson: { countPerDay: many || 1 }, use: { kind: "units-per-day" } };
+  if (adding.how === "daily") return { name, unitMass: mass, perPerson: { countPerDay: adding.count.trim() === "" ? 1 : many }, use: { kind: "units-per-day" } };
   if (adding.how === "parts") return { name, parts: [{ name: "First part", mass }] };
   return { name, mass };
 }
 
+/** Adds things; a refused one comes into the last line, what follows it in the table waits. */
 async function add(items) {
   issues.clear();
-  try {
-    for (const body of items) {
-      await edit({ method: "POST", path: "/shared", body, touches: (d) => d.shared?.map((s) => s.id), words: "the shared gear" });
-    }
-    Object.assign(adding, { name: "", mass: "", count: "" });
-    redraw();
-    focusOn(`[data-pointer="/shared/${trip.document.shared?.length ?? 0}/name"]`);
-  } catch (problem) {
-    told(problem);
-  }
+  const send = (body) => edit({ method: "POST", path: "/shared", body, touches: () => null, words: "the shared gear" });
+  const { left, problem } = await sendRows([...items, ...state.rest], send);
+  const [refused, ...rest] = left;
+  state.rest = rest;
+  Object.assign(adding, refused ? draftOf(refused) : { name: "", mass: "", count: "" });
+  if (problem) told(problem);
+  redraw();
+  focusOn(problem ? ".adding [aria-invalid]" : `[data-pointer="/shared/${trip.document.shared?.length ?? 0}/name"]`);
+}
+
+function draftOf(item) {
+  const how = item.parts ? "parts" : item.perPerson ? "daily" : item.unitMass ? "units" : "one";
+  const mass = item.parts?.[0].mass ?? item.unitMass ?? item.mass;
+  return { name: item.name, mass, how, count: String(item.count ?? item.perPerson?.countPerDay ?? "") };
+}
+
+/** What a pasted table still holds behind a row that was refused. */
+function waiting() {
+  if (state.rest.length === 0) return nothing;
+  return html`<p class="notes" role="status">
+    ${count(state.rest.length, "more row")} of the table: ${list(state.rest.slice(0, 3).map((item) => item.name || "?"))}${state.rest.length > 3 ? " …" : ""}.
+    They follow when the last line is right.
+    <button
+      type="button"
+      class="plain"
+      @click=${() => {
+        state.rest = [];
+        redraw();
+      }}
+    >
+      Leave them out
+    </button>
+  </p>`;
 }

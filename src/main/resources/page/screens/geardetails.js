@@ -2,7 +2,7 @@
 import { html, nothing } from "../core/view.js";
 import { choice, field } from "../core/fields.js";
 import { trip } from "../core/trip.js";
-import { entered } from "../core/units.js";
+import { entered, numberOr } from "../core/units.js";
 
 const STOW = [
   ["", "anywhere inside"],
@@ -57,7 +57,7 @@ export function details(s, i, issues, change) {
         pointer: `${at}/onDays`,
         issues,
         value: (s.onDays ?? []).join(", "),
-        changed: (t) => change({ onDays: words(t).length ? words(t).map((d) => Number(d) || d) : null }, "its days"),
+        changed: (t) => change({ onDays: words(t).length ? words(t).map(numberOr) : null }, "its days"),
       })}
       ${text("goesInto", "Travels in a container for")}
     </div>
@@ -92,7 +92,7 @@ function use(s, at, issues, change) {
 }
 
 function perDay(text) {
-  const numbers = words(text).map((each) => Number(each) || (each === "0" ? 0 : each));
+  const numbers = words(text).map(numberOr);
   return numbers.length === 1 ? numbers[0] : numbers;
 }
 

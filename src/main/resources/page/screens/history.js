@@ -2,7 +2,7 @@
 import { html, nothing, redraw } from "../core/view.js";
 import { Problem } from "../core/api.js";
 import { askTrip, edit, onTrip, trip } from "../core/trip.js";
-import { ago } from "../core/words.js";
+import { ago, happened } from "../core/words.js";
 
 const state = { lines: [], next: "", trouble: "" };
 let unlisten = () => {};
@@ -39,12 +39,12 @@ export function view() {
     <ol class="rows history">
       ${state.lines.map(
         (line, i) => html`<li>
-          <span>${who(line.by)} ${line.what}</span>
+          <span>${who(line.by)} ${happened(line.what, trip.document)}</span>
           <span class="quiet-text">${ago(line.at)}</span>
           ${i === 0 || line.erased
             ? nothing
             : html`<button type="button" class="plain" @click=${() => back(line)}>
-                Back to how it was then<span class="unseen">, ${ago(line.at)}, ${line.what}</span>
+                Back to how it was then<span class="unseen">, ${ago(line.at)}, ${happened(line.what, trip.document)}</span>
               </button>`}
         </li>`,
       )}
@@ -58,7 +58,7 @@ function who(by) {
 }
 
 function back(line) {
-  return edit({ method: "POST", path: `/history/${line.number}/undo`, touches: () => trip.tag, words: "the trip" }).catch((problem) => {
+  return edit({ method: "POST", path: `/history/${line.number}/undo`, mine: `as it was at line ${line.number}`, words: "the trip" }).catch((problem) => {
     if (!(problem instanceof Problem)) throw problem;
     state.trouble = problem.message;
     redraw();

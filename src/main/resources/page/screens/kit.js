@@ -1,9 +1,10 @@
 /** The kit of one hiker, entered fast: a name, a mass, Enter. A table can be pasted. */
-import { focusOn, html, redraw, repeat } from "../core/view.js";
+import { focusOn, html, nothing, redraw, repeat } from "../core/view.js";
 import { field, tick } from "../core/fields.js";
 import { edit, trip } from "../core/trip.js";
 import { entered, usual } from "../core/units.js";
-import { rowsOf } from "../core/table.js";
+import { rowsOf, sendRows } from "../core/table.js";
+import { count } from "../core/words.js";
 
 const adding = new Map();
 
@@ -21,7 +22,10 @@ export function kitOf(hiker, index, issues, told) {
       method: "PATCH",
       path: `/hikers/${hiker.id}/kit/${item.id}`,
       patch,
-      touches: (d) => find(d, hiker.id, item.id),
+      touches: (d) => {
+        const now = find(d, hiker.id, item.id) ?? {};
+        return Object.fromEntries(Object.keys(patch).map((name) => [name, now[name] ?? null]));
+      },
       words: `${words} of “${item.name}”`,
     }).catch(told);
   };
@@ -63,21 +67,19 @@ function find(document, hiker, item) {
 
 function newRow(hiker, index, next, issues, told) {
   const at = `/hikers/${index}/kit/${next}`;
-  if (!adding.has(hiker.id)) adding.set(hiker.id, { name: "", mass: "" });
+  if (!adding.has(hiker.id)) adding.set(hiker.id, { name: "", mass: "", rest: [] });
   const draft = adding.get(hiker.id);
+  // A refused row comes into the last line, what follows it in the table waits.
   const add = async (items) => {
     issues.clear();
-    try {
-      for (const body of items) {
-        await edit({ method: "POST", path: `/hikers/${hiker.id}/kit`, body, touches: (d) => d.hikers.find((h) => h.id === hiker.id)?.kit?.map((k) => k.id), words: "the kit" });
-      }
-      Object.assign(draft, { name: "", mass: "" });
-      redraw();
-      const length = trip.document.hikers[index]?.kit?.length ?? 0;
-      focusOn(`[data-pointer="/hikers/${index}/kit/${length}/name"]`);
-    } catch (problem) {
-      told(problem);
-    }
+    const send = (body) => edit({ method: "POST", path: `/hikers/${hiker.id}/kit`, body, touches: () => null, words: "the kit" });
+    const { left, problem } = await sendRows([...items, ...draft.rest], send);
+    const [refused, ...rest] = left;
+    Object.assign(draft, { name: refused?.name ?? "", mass: refused?.mass ?? "", rest });
+    if (problem) told(problem);
+    redraw();
+    const length = trip.document.hikers[index]?.kit?.length ?? 0;
+    focusOn(`[data-pointer="/hikers/${index}/kit/${length}/name"]`);
   };
   const one = () => add([{ name: draft.name.trim(), mass: entered(draft.mass, "gear") }]);
   const keyed = (e) => e.key === "Enter" && one();
@@ -90,7 +92,7 @@ function newRow(hiker, index, next, issues, told) {
   return html`<tr class="adding">
     <td class="wide">${field({ label: "Next thing", quiet: true, pointer: `${at}/name`, issues, value: draft.name, placeholder: "Next thing, or paste two columns", typed: (t) => (draft.name = t), keyed, pasted })}</td>
     <td>${field({ label: "Mass of the next thing", quiet: true, pointer: `${at}/mass`, issues, value: draft.mass, placeholder: usual("gear"), typed: (t) => (draft.mass = t), keyed })}</td>
-    <td></td>
+    <td class="quiet-text">${draft.rest.length > 0 ? `${count(draft.rest.length, "more row")} of the table` : nothing}</td>
     <td><button type="button" class="quiet" @click=${one}>Add</button></td>
   </tr>`;
 }

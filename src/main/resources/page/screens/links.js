@@ -1,7 +1,8 @@
 /** The links of a trip: handed out, and ended. A link is shown once; the service keeps only a hash. */
-import { announce, html, nothing, redraw } from "../core/view.js";
+import { announce, focusOn, html, nothing, redraw } from "../core/view.js";
 import { freshKey, Problem } from "../core/api.js";
 import { tokenOf } from "../core/keys.js";
+import { code, readyForCodes } from "../core/qr.js";
 import { handedOut } from "../core/router.js";
 import { askTrip, trip } from "../core/trip.js";
 import { ago } from "../core/words.js";
@@ -14,7 +15,7 @@ export function title() {
 
 export async function enter() {
   state.fresh = [];
-  await read();
+  await Promise.all([readyForCodes(), read()]);
 }
 
 async function read() {
@@ -66,7 +67,9 @@ export function view() {
           <button type="button" class="plain" @click=${() => make({ role: "leader" }, "another leader")}>Make a link<span class="unseen"> for another leader</span></button>
         </li>
       </ul>
-      ${state.fresh.map((f) => html`<div class="fresh"><h3>For ${f.words}</h3>${shown(`Link for ${f.words}`, f.address)}</div>`)}
+      ${state.fresh.map((f) => html`<div class="fresh"><h3 tabindex="-1">For ${f.words}</h3>${shown(`Link for ${f.words}`, f.address)}
+        <p class="quiet-text">To be read from the screen by a phone’s camera:</p>
+        ${code(f.address, `Link for ${f.words} as a square code`)}</div>`)}
     </section>
     <section>
       <h2>Handed out so far</h2>
@@ -117,6 +120,7 @@ async function make(body, words) {
     state.fresh.unshift({ words, address: handedOut(trip.id, made.token) });
     announce(`A link for ${words} is ready to be copied.`);
     await read();
+    focusOn(".fresh h3");
   } catch (problem) {
     fail(problem);
   }

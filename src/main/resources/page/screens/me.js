@@ -36,7 +36,10 @@ function change(me, patch, words) {
     method: "PATCH",
     path: `/hikers/${me.id}`,
     patch,
-    touches: (d) => Object.keys(patch).map((name) => d.hikers.find((h) => h.id === me.id)?.[name] ?? null),
+    touches: (d) => {
+      const now = d.hikers.find((h) => h.id === me.id) ?? {};
+      return Object.fromEntries(Object.keys(patch).map((name) => [name, now[name] ?? null]));
+    },
     words,
   }).catch(told);
 }

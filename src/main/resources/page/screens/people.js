@@ -57,7 +57,7 @@ function change(hiker, patch, words) {
     patch,
     touches: (d) => {
       const now = d.hikers.find((h) => h.id === hiker.id) ?? {};
-      return Object.keys(patch).map((name) => now[name] ?? null);
+      return Object.fromEntries(Object.keys(patch).map((name) => [name, now[name] ?? null]));
     },
     words: `${words} of ${hiker.name}`,
   }).catch(told);
@@ -207,7 +207,7 @@ function add(at) {
   const body = { name: adding.name.trim() };
   if (adding.bodyMass.trim()) body.bodyMass = entered(adding.bodyMass, "body");
   if (adding.pack.trim()) body.pack = { mass: entered(adding.pack, "gear") };
-  return edit({ method: "POST", path: "/hikers", body, touches: (d) => d.hikers.map((h) => h.id), words: "who comes" }).then((answer) => {
+  return edit({ method: "POST", path: "/hikers", body, touches: () => null, words: "who comes" }).then((answer) => {
     if (!answer) return;
     Object.assign(adding, { name: "", bodyMass: "", pack: "" });
     redraw();

@@ -5,7 +5,7 @@ import { field, Issues } from "../core/fields.js";
 import { keep } from "../core/keys.js";
 import { at, go } from "../core/router.js";
 import { entriesOf, rowsOf, sharedOf } from "../core/table.js";
-import { entered, usual } from "../core/units.js";
+import { entered, numberOr, usual } from "../core/units.js";
 import { count } from "../core/words.js";
 
 const blank = () => ({ name: "", bodyMass: "", pack: "" });
@@ -53,6 +53,8 @@ export function view() {
           id="shared-table"
           rows="5"
           spellcheck="false"
+          aria-invalid=${refused(gear).length > 0 ? "true" : nothing}
+          aria-describedby="shared-issues"
           .value=${draft.shared}
           @input=${(e) => {
             draft.shared = e.target.value;
@@ -61,6 +63,9 @@ export function view() {
           @dragover=${(e) => e.preventDefault()}
           @drop=${dropped}
         ></textarea>
+        <div id="shared-issues">
+          ${refused(gear).map(({ name, issue }) => html`<p class="issue">“${name}”: ${issue.message} ${issue.remedy}</p>`)}
+        </div>
       </div>
       <p class="quiet-text" aria-live="polite">${gear.length > 0 ? count(gear.length, "shared thing") + " read." : "Columns by tab, comma or semicolon, with or without headings."}</p>
       ${issues.leftOver()}
@@ -101,6 +106,11 @@ function pastedPeople(event, from) {
   redraw();
 }
 
+/** Issues of the table's rows, with the name that stands in the row. */
+function refused(gear) {
+  return issues.under("/shared/").map((issue) => ({ name: gear[Number(issue.pointer.split("/")[2])]?.name ?? "?", issue }));
+}
+
 async function dropped(event) {
   const file = event.dataTransfer.files[0];
   if (!file) return;
@@ -125,7 +135,7 @@ async function submit(event) {
   const body = {
     format: "faircarry-trip/1",
     name: draft.name.trim(),
-    days: Number(draft.days) || draft.days,
+    days: numberOr(draft.days),
     policy: { targetFraction: Number.isFinite(target) ? Math.round(target * 1e4) / 1e6 : draft.target },
     hikers: draft.people.map(hikerOf),
     shared: sharedOf(draft.shared),

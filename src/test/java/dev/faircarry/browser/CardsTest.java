@@ -107,13 +107,13 @@ class CardsTest {
     viewer.open(group.address(group.link(""))).sees("Over the two passes");
     viewer.open("/#/t/" + group.id() + "/cards").sees("Without Bo:");
     for (String hiker : List.of("asha", "tomas")) {
-      String card = viewer.find(".card[data-hiker=" + hiker + "] .mornings").getText();
+      String card = viewer.find(".card[data-hiker=" + hiker + "] .card-mornings").getText();
       assertTrue(card.contains("within") || card.contains("above"), card);
       assertFalse(card.contains("%"), card);
       assertEquals(List.of(), viewer.all(".card[data-hiker=" + hiker + "] .target-mark"));
     }
     // Bo states a target load, which everybody may see, and so the part of it.
-    assertTrue(viewer.find(".card[data-hiker=bo] .mornings").getText().contains("%"));
+    assertTrue(viewer.find(".card[data-hiker=bo] .card-mornings").getText().contains("%"));
     viewer.open("/#/t/" + group.id() + "/ready").sees("Can we leave?");
     viewer.sees("the body mass is not shown to you");
     viewer.keep("ready");

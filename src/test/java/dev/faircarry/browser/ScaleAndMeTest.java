@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** Packs on the scale, and what a hiker keeps to themselves. */
 @Tag("slow")
@@ -55,12 +56,27 @@ class ScaleAndMeTest {
     }
   }
 
+  /** Typed line by line or pasted from a spreadsheet, by the hiker's own link. */
+  @Test
+  void hikersEnterTheirKit() {
+    Screen bo = browser.person(group.service.port()).size(Screen.Size.PHONE);
+    bo.open(group.address(group.link("bo"))).sees("Your card");
+    bo.open("/#/t/" + group.id() + "/me").shows("/hikers/2/kit/0/name", "Mat");
+    bo.fill("/hikers/2/kit/1/name", "Quilt", Keys.TAB);
+    bo.fill("/hikers/2/kit/1/mass", "1 lb 7 oz", Keys.ENTER);
+    bo.shows("/hikers/2/kit/1/mass", "1 lb 7 oz").shows("/hikers/2/kit/2/name", "");
+    bo.paste(bo.field("/hikers/2/kit/2/name"), "Rain shell\t0.31 kg\nHat\t2.5 oz");
+    bo.shows("/hikers/2/kit/2/mass", "0.31 kg").shows("/hikers/2/kit/3/name", "Hat").keep("kit");
+    String seen = group.service.get(group.trip, group.leader).body();
+    assertTrue(seen.contains("1 lb 7 oz") && seen.contains("2.5 oz"), seen);
+  }
+
   /** Labels of the fields whose text contains something. */
   private static List<?> fieldsWith(Screen screen, String text) {
     return (List<?>)
         screen.run(
-            "return [...document.querySelectorAll('input')].filter(e => e.value.includes(arguments[0]))"
-                + ".map(e => e.labels[0].textContent)",
+            "return [...document.querySelectorAll('input')].filter(e =>"
+                + " e.value.includes(arguments[0])).map(e => e.labels[0].textContent)",
             text);
   }
 

@@ -17,6 +17,7 @@ import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
@@ -131,7 +132,7 @@ final class Screen {
         .orElseThrow();
   }
 
-  /** Presses the button or link with these words. */
+  /** Presses the button or link with these words, those for screen readers included. */
   Screen press(String words) {
     until("no button “" + words + "”", () -> named(words).isPresent());
     named(words).orElseThrow().click();
@@ -140,8 +141,54 @@ final class Screen {
 
   private Optional<WebElement> named(String words) {
     return driver.findElements(By.cssSelector("button, a, summary")).stream()
-        .filter(each -> each.isDisplayed() && each.isEnabled() && each.getText().equals(words))
+        .filter(each -> each.isDisplayed() && each.isEnabled() && wordsOf(each).equals(words))
         .findFirst();
+  }
+
+  private static String wordsOf(WebElement element) {
+    return String.valueOf(element.getDomProperty("textContent")).strip().replaceAll("\\s+", " ");
+  }
+
+  /** The field for a place of the trip document. */
+  WebElement field(String pointer) {
+    return find("[data-pointer='" + pointer + "']");
+  }
+
+  /** Types a text into a field in place of what stands there, and keys after it. */
+  Screen fill(String pointer, String text, Keys... after) {
+    field(pointer)
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE, text, String.join("", after));
+    return this;
+  }
+
+  /** Waits until a field shows a text. */
+  Screen shows(String pointer, String text) {
+    return until(
+        pointer + " does not show “" + text + "”",
+        () -> text.equals(field(pointer).getDomProperty("value")));
+  }
+
+  /** Waits for the issue that is told at a field, and only there. */
+  String issueAt(String pointer) {
+    find("[data-pointer='" + pointer + "'][aria-invalid=true]");
+    return String.valueOf(
+        run(
+            "return document.querySelector(arguments[0]).getAttribute('aria-describedby').split('"
+                + " ').map(id => document.getElementById(id)).find(e =>"
+                + " e.matches('.issue')).innerText",
+            "[data-pointer='" + pointer + "']"));
+  }
+
+  /** Puts the cursor somewhere and pastes a text there, by way of the system's clipboard. */
+  Screen paste(WebElement where, String text) {
+    run(
+        "const t = document.createElement('textarea'); t.id = 'clip'; t.value = arguments[0];"
+            + " document.body.append(t); t.select()",
+        text);
+    driver.findElement(By.id("clip")).sendKeys(Keys.chord(Keys.CONTROL, "c"));
+    run("document.getElementById('clip').remove()");
+    where.sendKeys(Keys.chord(Keys.CONTROL, "v"));
+    return this;
   }
 
   /** Prints the page to a file that is kept, and counts its pages. */

@@ -67,6 +67,17 @@ public final class OpenTrip implements AutoCloseable {
     return service.get(address, leader).json();
   }
 
+  /**
+   * Changes the trip as another leader would.
+   *
+   * @param path of a part, behind the address of the trip
+   */
+  public void change(String path, String patch) {
+    KeptService.Reply changed =
+        service.send("PATCH", address + path, leader, patch, "If-Match", "*");
+    assertEquals(200, changed.status(), changed.body());
+  }
+
   private String id() {
     return address.substring(address.lastIndexOf('/') + 1);
   }
