@@ -4,7 +4,10 @@ package dev.faircarry.cli;
 public enum ExitCode {
   /** The split is proved and within all caps; or: what was checked or weighed is fine. */
   FINE(0),
-  /** A split passes a cap, breaks a rule, or is not proved; or: a reading differs. */
+  /**
+   * A split passes a cap, breaks a rule, or is not proved; the group is not ready; a reading
+   * differs.
+   */
   OVER_CAP_OR_UNPROVED(1),
   /** The rules cannot all hold. */
   IMPOSSIBLE(2),

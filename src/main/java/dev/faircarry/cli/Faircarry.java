@@ -23,8 +23,8 @@ import picocli.CommandLine.Command;
     description = "Divides shared hiking gear fairly, and shows that it is fair.",
     footer = {
       "",
-      "Exit codes: 0 fine, 1 over a cap, breaking rules or not proved, 2 impossible, 3 bad input,"
-          + " 4 internal."
+      "Exit codes: 0 fine, 1 over a cap, breaking rules, not ready or not proved, 2 impossible,"
+          + " 3 bad input, 4 internal."
     })
 public final class Faircarry implements Callable<Integer> {
   private static final Logger LOG = LoggerFactory.getLogger(Faircarry.class);
