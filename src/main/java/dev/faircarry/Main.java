@@ -123,6 +123,9 @@ public final class Main {
       boolean demo,
       Consumer<Begun> begun) {
     LineEncoder.useJson(settings.log() == Settings.LogForm.JSON);
+    Thread ahead = new Thread(Server::loadAhead, "ahead");
+    ahead.setDaemon(true);
+    ahead.start();
     Serving.untilStopped(
         closing ->
             demo

@@ -44,6 +44,22 @@ public final class Server implements AutoCloseable {
     ready = true;
   }
 
+  /**
+   * Loads what every server is made of, and keeps nothing. Called while the store opens, it makes
+   * the time from start to first answer shorter; without it everything works the same.
+   */
+  public static void loadAhead() {
+    new Meters().close();
+    Javalin.create(
+        config -> {
+          config.startup.showJavalinBanner = false;
+          config.startup.showOldJavalinVersionWarning = false;
+          config.startup.startupWatcherEnabled = false;
+          config.jetty.threadPool = threads();
+          new GracefulHandler(new WholeAnswers(eager()));
+        });
+  }
+
   /** The port that is listened on. */
   public int port() {
     return javalin.port();

@@ -6,11 +6,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 public final class PlainAnswers {
   private PlainAnswers() {}
 
-  /** {@code {"status": "up"}}. */
-  public static byte[] status(String status) {
-    return JsonBytes.of(JsonNodeFactory.instance.objectNode().put("status", status));
-  }
-
   /** Name and version of the program. */
   public static byte[] version(String version) {
     return JsonBytes.of(
