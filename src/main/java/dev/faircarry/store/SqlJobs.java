@@ -21,10 +21,12 @@ final class SqlJobs implements JobStore {
 
   private final Work work;
   private final Documents documents;
+  private final SqlSplits splits;
 
   SqlJobs(Work work, Documents documents) {
     this.work = work;
     this.documents = documents;
+    this.splits = new SqlSplits(documents);
   }
 
   @Override
@@ -179,9 +181,8 @@ final class SqlJobs implements JobStore {
             .bind("id", id)
             .map((row, context) -> job(row))
             .one();
-    SqlTrips.addSplit(
+    splits.add(
         handle,
-        documents,
         new StoredSplit(
             id,
             job.trip(),

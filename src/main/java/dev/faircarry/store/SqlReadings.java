@@ -23,14 +23,7 @@ final class SqlReadings implements ReadingStore {
   public boolean add(String trip, List<StoredReading> readings, int most) {
     return work.write(
         handle -> {
-          // Writing to the trip's row keeps others from counting at the same time.
-          int there =
-              handle
-                  .createUpdate(
-                      "UPDATE trips SET head = head WHERE id = :trip AND erase_at IS NULL")
-                  .bind("trip", trip)
-                  .execute();
-          if (there == 0 || count(handle, trip) + readings.size() > most) {
+          if (!OfTrip.held(handle, trip) || count(handle, trip) + readings.size() > most) {
             return false;
           }
           readings.forEach(reading -> add(handle, trip, reading));
@@ -77,17 +70,8 @@ final class SqlReadings implements ReadingStore {
   public List<StoredReading> page(String trip, Optional<String> before, int limit) {
     return work.read(
         handle ->
-            handle
-                .createQuery(
-                    "SELECT * FROM readings WHERE trip = :trip AND place < coalesce((SELECT place"
-                        + " FROM readings WHERE trip = :trip AND id = :before), "
-                        + Integer.MAX_VALUE
-                        + ") ORDER BY place DESC LIMIT :limit")
-                .bind("trip", trip)
-                .bind("before", before.orElse(""))
-                .bind("limit", limit)
-                .map((row, context) -> reading(row))
-                .list());
+            OfTrip.page(
+                handle, "readings", trip, before, limit, (row, context) -> reading(row)));
   }
 
   private StoredReading reading(ResultSet row) throws SQLException {

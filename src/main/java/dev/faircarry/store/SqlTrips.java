@@ -8,7 +8,6 @@ import dev.faircarry.app.StoredSplit;
 import dev.faircarry.app.StoredTrip;
 import dev.faircarry.app.TripState;
 import dev.faircarry.app.TripStore;
-import dev.faircarry.split.Outcome;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -16,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** Trips, revisions and splits as rows. Times are milliseconds since 1970, UTC. */
+/** Trips and revisions as rows. Times are milliseconds since 1970, UTC. */
 final class SqlTrips implements TripStore {
   private static final String COLUMNS =
       "SELECT t.id, t.head, t.erase_at, r.number, r.at, r.by_role, r.by_hiker, r.what, r.sealed,"
@@ -24,10 +23,12 @@ final class SqlTrips implements TripStore {
 
   private final Work work;
   private final Documents documents;
+  private final SqlSplits splits;
 
   SqlTrips(Work work, Documents documents) {
     this.work = work;
     this.documents = documents;
+    this.splits = new SqlSplits(documents);
   }
 
   @Override
@@ -215,67 +216,17 @@ final class SqlTrips implements TripStore {
 
   @Override
   public void addSplit(StoredSplit split) {
-    work.write(
-        handle -> {
-          addSplit(handle, documents, split);
-          return true;
-        });
-  }
-
-  /** Keeps a split within a transaction that others began; false when its trip is gone. */
-  static boolean addSplit(Handle handle, Documents documents, StoredSplit split) {
-    // Writing to the trip's row keeps others from counting at the same time.
-    int there =
-        handle
-            .createUpdate("UPDATE trips SET head = head WHERE id = :trip AND erase_at IS NULL")
-            .bind("trip", split.trip())
-            .execute();
-    if (there == 0) {
-      return false;
-    }
-    handle
-        .createUpdate(
-            "INSERT INTO splits (trip, id, place, revision, at, by_role, by_hiker, sealed)"
-                + " SELECT :trip, :id, coalesce(max(place), 0) + 1, :revision, :at, :role, :hiker,"
-                + " :sealed FROM splits WHERE trip = :trip")
-        .bind("trip", split.trip())
-        .bind("id", split.id())
-        .bind("revision", split.revision())
-        .bind("at", split.at().toEpochMilli())
-        .bind("role", split.by().role().name())
-        .bind("hiker", split.by().hiker())
-        .bind("sealed", documents.split(split.trip(), split.id(), split.split(), split.proof()))
-        .execute();
-    return true;
+    work.write(handle -> splits.add(handle, split));
   }
 
   @Override
   public Optional<StoredSplit> split(String trip, String id) {
-    return work.read(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM splits WHERE trip = :trip AND id = :id")
-                .bind("trip", trip)
-                .bind("id", id)
-                .map((row, context) -> split(row))
-                .findOne());
+    return work.read(handle -> splits.find(handle, trip, id));
   }
 
   @Override
   public List<StoredSplit> splits(String trip, Optional<String> before, int limit) {
-    return work.read(
-        handle ->
-            handle
-                .createQuery(
-                    "SELECT * FROM splits WHERE trip = :trip AND place < coalesce((SELECT place"
-                        + " FROM splits WHERE trip = :trip AND id = :before), "
-                        + Integer.MAX_VALUE
-                        + ") ORDER BY place DESC LIMIT :limit")
-                .bind("trip", trip)
-                .bind("before", before.orElse(""))
-                .bind("limit", limit)
-                .map((row, context) -> split(row))
-                .list());
+    return work.read(handle -> splits.page(handle, trip, before, limit));
   }
 
   private StoredTrip trip(ResultSet row) throws SQLException {
@@ -297,19 +248,5 @@ final class SqlTrips implements TripStore {
         Rows.author(row),
         row.getString("what"),
         erased);
-  }
-
-  private StoredSplit split(ResultSet row) throws SQLException {
-    String trip = row.getString("trip");
-    String id = row.getString("id");
-    Outcome.Solved kept = documents.split(trip, id, row.getBytes("sealed"));
-    return new StoredSplit(
-        id,
-        trip,
-        row.getInt("revision"),
-        Instant.ofEpochMilli(row.getLong("at")),
-        Rows.author(row),
-        kept.split(),
-        Documents.stated(kept.proof()));
   }
 }

@@ -58,10 +58,9 @@ class CardRoutesTest {
   @BeforeEach
   void begin() throws IOException {
     service = new KeptService(directory, Optional.empty(), false);
-    Reply made = service.send("POST", "/v1/trips", "", DOCUMENT);
-    assertEquals(201, made.status(), made.body());
-    trip = made.location();
-    leader = made.json().path("token").asText();
+    KeptService.Stored made = service.create(DOCUMENT);
+    trip = made.address();
+    leader = made.leader();
   }
 
   @AfterEach
@@ -70,9 +69,7 @@ class CardRoutesTest {
   }
 
   private String link(String token, String body) {
-    Reply made = service.send("POST", trip + "/links", token, body);
-    assertEquals(201, made.status(), made.body());
-    return made.json().path("token").asText();
+    return service.link(trip, token, body);
   }
 
   private String link(String hiker) {

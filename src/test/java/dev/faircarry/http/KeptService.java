@@ -156,6 +156,27 @@ public final class KeptService implements AutoCloseable {
     keeping.close();
   }
 
+  /** A stored trip: its address, and the token of its leader's first link. */
+  record Stored(String address, String leader) {}
+
+  /** Stores a trip. */
+  Stored create(String document) {
+    Reply made = expect(send("POST", "/v1/trips", "", document));
+    return new Stored(made.location(), made.json().path("token").asText());
+  }
+
+  /** Makes a link and gives its token. */
+  String link(String trip, String token, String body) {
+    return expect(send("POST", trip + "/links", token, body)).json().path("token").asText();
+  }
+
+  private static Reply expect(Reply made) {
+    if (made.status() != 201) {
+      throw new AssertionError(made.status() + " " + made.body());
+    }
+    return made;
+  }
+
   public Reply get(String path, String token) {
     return send("GET", path, token, "");
   }

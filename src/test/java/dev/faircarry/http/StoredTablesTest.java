@@ -37,10 +37,9 @@ class StoredTablesTest {
   @BeforeEach
   void begin() throws IOException {
     service = new KeptService(directory, Optional.empty(), false);
-    Reply made = service.send("POST", "/v1/trips", "", TRIP);
-    assertEquals(201, made.status(), made.body());
-    trip = made.location();
-    leader = made.json().path("token").asText();
+    KeptService.Stored made = service.create(TRIP);
+    trip = made.address();
+    leader = made.leader();
   }
 
   @AfterEach
@@ -49,9 +48,7 @@ class StoredTablesTest {
   }
 
   private String link(String body) {
-    Reply made = service.send("POST", trip + "/links", leader, body);
-    assertEquals(201, made.status(), made.body());
-    return made.json().path("token").asText();
+    return service.link(trip, leader, body);
   }
 
   private Reply table(String part, String token) {
