@@ -85,6 +85,8 @@ class MalformedRequestsTest {
           answer = asked(wire, request);
           assertTrue(answer.isPresent(), "no answer, " + about);
         }
+        wire.early()
+            .ifPresent(first -> System.out.println("told twice, at first " + first + ", " + about));
         answer.ifPresent(each -> judge(each, request.head(), about));
         String status = answer.map(each -> String.valueOf(each.status())).orElse("none");
         statuses.merge(status, 1, Integer::sum);

@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One connection to the service. It sends whatever bytes it is given, HTTP or not, which no
@@ -26,6 +27,7 @@ final class Wire implements AutoCloseable {
   private final Socket socket;
   private InputStream in;
   private final OutputStream out;
+  private Optional<String> early = Optional.empty();
 
   private Wire(Socket socket) throws IOException {
     this.socket = socket;
@@ -131,6 +133,11 @@ final class Wire implements AutoCloseable {
     return Integer.parseInt(head.substring(9, 12));
   }
 
+  /** What was told before the answer that was read last, if it was told twice. */
+  Optional<String> early() {
+    return early;
+  }
+
   /** The answer to a request that is not HEAD. */
   Answer read() throws IOException {
     return read(false);
@@ -142,6 +149,7 @@ final class Wire implements AutoCloseable {
    * @throws EOFException if the connection ends first
    */
   Answer read(boolean head) throws IOException {
+    early = Optional.empty();
     while (true) {
       String first = line();
       String[] words = first.split(" ", 3);
@@ -155,6 +163,7 @@ final class Wire implements AutoCloseable {
         if (new String(body, StandardCharsets.ISO_8859_1).startsWith("HTTP/1.")) {
           // Seldom, a connection that is refused early and closed is told so twice, the first time
           // without a body; why is not known. What is told last is held against the contract.
+          early = Optional.of(first + " " + headers);
           in = new ByteArrayInputStream(body);
           continue;
         }
