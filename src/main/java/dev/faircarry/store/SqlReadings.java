@@ -70,8 +70,7 @@ final class SqlReadings implements ReadingStore {
   public List<StoredReading> page(String trip, Optional<String> before, int limit) {
     return work.read(
         handle ->
-            OfTrip.page(
-                handle, "readings", trip, before, limit, (row, context) -> reading(row)));
+            OfTrip.page(handle, "readings", trip, before, limit, (row, context) -> reading(row)));
   }
 
   private StoredReading reading(ResultSet row) throws SQLException {
