@@ -1,24 +1,21 @@
 package dev.faircarry.http;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.JarURLConnection;
+import java.net.URI;
 import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.jar.JarEntry;
-import java.util.jar.JarFile;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -128,30 +125,19 @@ final class PageFiles {
   }
 
   private void own() {
-    URL place = PageFiles.class.getResource(ROOT + "/index.html");
     try {
-      // The program's own jar is open already; a file system on it would be opened anew.
-      if (place.openConnection() instanceof JarURLConnection jar) {
-        jar.setUseCaches(true);
-        read(jar.getJarFile());
+      URI place = PageFiles.class.getResource(ROOT + "/index.html").toURI();
+      if (place.getScheme().equals("jar")) {
+        try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
+          read(jar.getPath(ROOT));
+        }
       } else {
-        read(Path.of(place.toURI().resolve(".")));
+        read(Path.of(place.resolve(".")));
       }
     } catch (URISyntaxException e) {
       throw new IllegalStateException("the page has no readable place", e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private void read(JarFile jar) throws IOException {
-    String root = ROOT.substring(1) + "/";
-    for (JarEntry entry : Collections.list(jar.entries())) {
-      if (entry.getName().startsWith(root) && !entry.isDirectory()) {
-        try (InputStream in = jar.getInputStream(entry)) {
-          files.put(entry.getName().substring(root.length()), in.readAllBytes());
-        }
-      }
     }
   }
 
