@@ -155,7 +155,7 @@ function progress() {
   const p = job.progress;
   return html`<section class="search" role="status">
     <p>
-      ${p?.worstSteps !== undefined
+      ${p?.worstSteps >= 0
         ? `Best so far: the worst morning at ${ratio(p.worstSteps * grain)} of target or less. ${
             p.boundSteps > 0 ? `No split can be at ${ratio((p.boundSteps - 1) * grain)} or below.` : ""
           }`
@@ -163,7 +163,7 @@ function progress() {
           ? "Waiting for its turn …"
           : "Searching …"}
     </p>
-    <progress max=${job.effort} value=${p?.effortSteps ?? 0} aria-label="Part of the search that is done"></progress>
+    <progress max=${job.effort} value=${p?.effortSteps ?? nothing} aria-label="Part of the search that is done"></progress>
     <p class="actions">
       <button type="button" class="quiet" ?disabled=${job.stopAsked} @click=${() => stop().catch(fail)}>
         ${job.stopAsked ? "Stopping …" : "Stop, keep the best so far"}

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.faircarry.Keeping;
 import dev.faircarry.Main;
 import dev.faircarry.app.Checked;
+import dev.faircarry.app.Solver;
 import dev.faircarry.app.SplitTrip;
 import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.store.Seal;
@@ -41,7 +42,18 @@ public final class KeptService implements AutoCloseable {
 
   KeptService(Path directory, Optional<String> creationKey, boolean limited, HttpOptions options)
       throws IOException {
-    SplitTrip splitTrip = new SplitTrip(SplitSolver::solve, new Checked(), System::nanoTime);
+    this(directory, creationKey, limited, options, SplitSolver::solve);
+  }
+
+  /** With another search behind stored trips. */
+  KeptService(
+      Path directory,
+      Optional<String> creationKey,
+      boolean limited,
+      HttpOptions options,
+      Solver solver)
+      throws IOException {
+    SplitTrip splitTrip = new SplitTrip(solver, new Checked(), System::nanoTime);
     keeping =
         Keeping.of(
             Stores.sqlite(directory.resolve("trips.db"), Seal.ofKeyset(Seal.newKeyset())),

@@ -3,11 +3,12 @@ package dev.faircarry.http;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.faircarry.app.Solver;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** A stored trip with an agreed split on a service of its own, for tests that look at pages. */
+/** A stored trip on a service of its own, for tests that look at pages. */
 public final class OpenTrip implements AutoCloseable {
   private final KeptService service;
   private final int port;
@@ -20,12 +21,33 @@ public final class OpenTrip implements AutoCloseable {
    * @param directory where the database goes
    */
   public OpenTrip(Path directory, String document) throws IOException {
-    service = new KeptService(directory, Optional.empty(), false);
+    this(new KeptService(directory, Optional.empty(), false), document);
+    agree();
+  }
+
+  private OpenTrip(KeptService service, String document) {
+    this.service = service;
     port = service.port();
     KeptService.Reply made = service.send("POST", "/v1/trips", "", document);
     assertEquals(201, made.status(), made.body());
     address = made.location();
     leader = made.json().path("token").asText();
+  }
+
+  /** The same without any split. */
+  public static OpenTrip unsplit(Path directory, String document) throws IOException {
+    return new OpenTrip(new KeptService(directory, Optional.empty(), false), document);
+  }
+
+  /** The same where the leader's searches are made by somebody else. */
+  public static OpenTrip unsplit(Path directory, String document, Solver solver)
+      throws IOException {
+    return new OpenTrip(
+        new KeptService(directory, Optional.empty(), false, HttpOptions.STANDARD, solver),
+        document);
+  }
+
+  private void agree() {
     KeptService.Reply split =
         service.send("POST", address + "/splits", leader, "", "Prefer", "wait=30");
     assertEquals(201, split.status(), split.body());
