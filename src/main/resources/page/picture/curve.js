@@ -1,6 +1,8 @@
 /**
  * The trade-off as a picture one can pick from: further right more changes hands, further down the
- * worst load is lighter. Each point is a button; the picture is the same list seen at once.
+ * worst load is lighter. Each point is a button; the picture is the same list seen at once. Where a
+ * body mass is kept private no ratio is told; then the points stand at equal heights apart, for
+ * each is fairer than the one before.
  */
 import { html, nothing, sized } from "../core/view.js";
 import { count, ratio } from "../core/words.js";
@@ -12,17 +14,18 @@ import { count, ratio } from "../core/words.js";
  */
 export function curve(points, chosen, recommended, pick) {
   const most = Math.max(1, ...points.map((p) => p.handovers));
-  const ratios = points.map((p) => p.worst?.targetRatio ?? 0);
+  const told = points.every((p) => p.worst);
+  const ratios = points.map((p, i) => (told ? p.worst.targetRatio : points.length - i));
   const high = Math.max(...ratios);
   const low = Math.min(...ratios);
   const span = Math.max(0.02, high - low);
   const across = (p) => `${(p.handovers / most) * 88 + 4}%`;
   const up = (value) => `${((value - low) / span) * 74 + 10}%`;
-  const withTarget = high > 1 && low <= 1;
+  const withTarget = told && high > 1 && low <= 1;
   return html`<figure class="curve">
     <figcaption>
-      Each dot is one way to do it. Further right more things change hands; further down the heaviest
-      load is lighter for its carrier.
+      Each dot is one way to do it. Further right more things change hands; further down
+      ${told ? "the heaviest load is lighter for its carrier" : "it is fairer"}.
     </figcaption>
     <div class="field-of-points" role="radiogroup" aria-label="Ways to do it">
       ${withTarget
@@ -40,10 +43,10 @@ export function curve(points, chosen, recommended, pick) {
           @keydown=${(e) => step(e, i, points.length, pick)}
         >
           <span class="tag ${i === chosen || points.length < 5 ? "" : "far"}"
-            >${p.handovers}<small>${ratio(ratios[i])}</small></span
+            >${p.handovers}${told ? html`<small>${ratio(ratios[i])}</small>` : nothing}</span
           >
           <span class="unseen"
-            >${count(p.handovers, "handover")}, worst ${ratio(ratios[i])} of target${i === recommended
+            >${count(p.handovers, "handover")}${told ? `, worst ${ratio(ratios[i])} of target` : ""}${i === recommended
               ? ", recommended"
               : ""}</span
           >

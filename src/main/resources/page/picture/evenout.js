@@ -2,7 +2,8 @@
 import { html, nothing, redraw } from "../core/view.js";
 import { Problem } from "../core/api.js";
 import { Arrangement } from "../core/arrangement.js";
-import { desk, rearrange } from "../core/desk.js";
+import { changedByHand, desk, rearrange } from "../core/desk.js";
+import { askTrip, trip } from "../core/trip.js";
 import { askWhole, seesAll } from "../core/whole.js";
 import { count, ratio } from "../core/words.js";
 import { curve } from "./curve.js";
@@ -13,11 +14,16 @@ const EFFORT = 6_000_000;
 const asked = { open: false, most: 3, busy: false, answer: null, pick: 0, trouble: "", of: null };
 
 export function evenOut() {
-  if (!seesAll()) return nothing;
+  if (!seesAll() && !fromAgreed()) return nothing;
   if (!asked.open) {
     return html`<button type="button" class="quiet" @click=${() => show(true)}>Even out from here</button>`;
   }
   return nothing;
+}
+
+/** Whether what lies there is the agreed split: the service can start from that by itself. */
+function fromAgreed() {
+  return !changedByHand() && desk.kept?.kept?.id === trip.state.agreedSplit;
 }
 
 function show(open) {
@@ -72,7 +78,7 @@ function answer() {
   }
   const point = a.points[pick];
   const now = desk.verdict?.worst?.targetRatio ?? 0;
-  if (a.points.every((p) => p.handovers === 0 || (p.worst?.targetRatio ?? 0) >= now)) {
+  if (a.points.every((p) => p.handovers === 0 || p.worst?.targetRatio >= now)) {
     return html`<p role="status">Nothing fairer was found from here; it may lie further away than the search went.</p>`;
   }
   return html`
@@ -83,7 +89,7 @@ function answer() {
         })
       : nothing}
     <p aria-live="polite">
-      ${count(point.handovers, "handover")}: the worst morning at ${ratio(point.worst?.targetRatio ?? 0)} of target.
+      ${count(point.handovers, "handover")}${point.worst ? `: the worst morning at ${ratio(point.worst.targetRatio)} of target` : ""}.
     </p>
     <ol class="handovers">
       ${point.list.map((h) => html`<li>${h.words}</li>`)}
@@ -107,12 +113,11 @@ async function ask() {
   Object.assign(asked, { busy: true, trouble: "", answer: null, of: desk.now });
   redraw();
   try {
-    const a = await askWhole(`rebalances?effort=${EFFORT}`, {
-      split: desk.now.document(),
-      changes: [],
-      frozen: [...desk.frozen],
-      maxHandovers: asked.most,
-    });
+    const how = { changes: [], frozen: [...desk.frozen], maxHandovers: asked.most };
+    const path = `rebalances?effort=${EFFORT}`;
+    const a = seesAll()
+      ? await askWhole(path, { ...how, split: desk.now.document() })
+      : (await askTrip("POST", "/" + path, { body: how })).body;
     asked.answer = a;
     asked.pick = a.chosen ?? 0;
   } catch (problem) {

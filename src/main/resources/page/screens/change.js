@@ -3,11 +3,10 @@ import { focusOn, html, nothing, redraw } from "../core/view.js";
 import { Problem } from "../core/api.js";
 import { choice, field, Issues } from "../core/fields.js";
 import * as desk from "../core/desk.js";
-import { edit, trip } from "../core/trip.js";
+import { askTrip, edit, trip } from "../core/trip.js";
 import { at } from "../core/router.js";
 import { entered } from "../core/units.js";
-import { askWhole, seesAll } from "../core/whole.js";
-import { count, Names, ratio } from "../core/words.js";
+import { count, list, Names, ratio } from "../core/words.js";
 import { curve } from "../picture/curve.js";
 
 const EFFORT = 8_000_000;
@@ -20,7 +19,7 @@ const KINDS = [
 
 const issues = new Issues();
 const draft = { kind: "drops-out", hiker: "", day: "1", piece: "", mass: "" };
-const state = { trip: "", busy: false, answer: null, pick: 0, done: false };
+const state = { trip: "", busy: false, answer: null, about: null, pick: 0, done: false };
 
 export function title() {
   return "Change of plans";
@@ -30,22 +29,15 @@ export async function enter() {
   if (state.trip !== trip.id) Object.assign(state, { trip: trip.id, busy: false, answer: null, pick: 0 });
   state.done = false;
   issues.clear();
-  desk.layOut();
 }
 
 export function view() {
-  const { kept } = desk.desk;
   return html`
     <h1 tabindex="-1">Change of plans</h1>
     ${state.done ? html`<p class="notes" role="status">Done: the trip is changed and the new split is agreed on.</p>` : nothing}
-    ${!kept
-      ? html`<p>There is no split yet that a change could start from. <a href=${at(trip.id, "loads")}>Find one first.</a></p>`
-      : !seesAll()
-        ? html`<p>
-            A hiker keeps their body mass private, so the ways to answer a change cannot be compared here. Change the
-            trip under People, and find a new split under Loads.
-          </p>`
-        : [question(), outcome()]}
+    ${trip.state.agreedSplit
+      ? [question(), outcome()]
+      : html`<p>There is no split agreed on that a change could start from. <a href=${at(trip.id, "loads")}>Choose one first.</a></p>`}
   `;
 }
 
@@ -93,15 +85,18 @@ function asked() {
   return { kind, piece, mass: entered(mass, "gear") };
 }
 
+/** The service starts from the newest document and the agreed split, whatever lies on the desk. */
+function rebalance(more = {}) {
+  return { method: "POST", path: `/rebalances?effort=${EFFORT}`, body: { changes: [state.about], ...more } };
+}
+
 async function ask() {
   issues.clear();
-  Object.assign(state, { busy: true, answer: null, done: false });
+  Object.assign(state, { busy: true, answer: null, about: asked(), done: false });
   redraw();
   try {
-    state.answer = await askWhole(`rebalances?effort=${EFFORT}`, {
-      split: desk.desk.now.document(),
-      changes: [asked()],
-    });
+    const { method, path, body } = rebalance();
+    state.answer = (await askTrip(method, path, { body })).body;
     state.pick = state.answer.chosen ?? 0;
     focusOn(".outcome h2");
   } catch (problem) {
@@ -141,10 +136,13 @@ function outcome() {
         })
       : nothing}
     <p aria-live="polite">
-      <b>${count(point.handovers, "handover")}</b>, ${count(point.people, "hiker")} involved; the worst morning then is
-      ${worst(point, a)}. ${pick === a.chosen ? a.reason : nothing}
+      <b>${count(point.handovers, "handover")}</b>, ${count(point.people, "hiker")} involved${point.worst ? html`; the worst morning then is
+      ${worst(point)}` : nothing}. ${pick === a.chosen ? a.reason : nothing}
       ${point.proof.proved ? "Proved: nothing fairer with so few." : ""}
     </p>
+    ${point.worst || trip.state.bodyMassHidden.length === 0
+      ? nothing
+      : html`<p class="hint">How far from target the loads then are is not told: ${hiding()} a body mass private.</p>`}
     <ol class="handovers">
       ${point.list.map((h) => html`<li>${h.words}</li>`)}
     </ol>
@@ -164,25 +162,31 @@ function outcome() {
   </section>`;
 }
 
-function worst(point, a) {
-  if (!point.worst) return "nobody's";
-  const names = new Names(a.trip);
-  return `${names.hiker(point.worst.hiker)}'s on day ${point.worst.day}, at ${ratio(point.worst.targetRatio)} of target`;
+function worst({ worst }) {
+  const names = new Names(trip.document);
+  return `${names.hiker(worst.hiker)}'s on day ${worst.day}, at ${ratio(worst.targetRatio)} of target`;
 }
 
-/** The trip as changed, then the split, then the agreement: three changes, each in the history. */
+function hiding() {
+  const names = new Names(trip.document);
+  const hidden = trip.state.bodyMassHidden.map((id) => names.hiker(id));
+  return `${list(hidden)} ${hidden.length === 1 ? "keeps" : "keep"}`;
+}
+
+/** Trip, split and agreement in one change: what is picked is found again, and kept. */
 async function accept() {
-  const { answer: a, pick } = state;
+  const point = state.answer.points[state.pick];
   issues.clear();
   state.busy = true;
   redraw();
   try {
-    const changed = await edit({ method: "PUT", path: "", body: a.trip, touches: (d) => d, words: "the trip" });
-    if (changed) {
-      desk.desk.now = desk.desk.now.constructor.of(a.points[pick].split);
-      await desk.keepIt();
-      await edit({ method: "PUT", path: "/agreed-split", body: { split: desk.desk.kept.kept.id }, touches: () => null, words: "the agreed split" });
+    const change = rebalance({ maxHandovers: point.handovers, accept: true });
+    const kept = await edit({ ...change, touches: (d) => d, words: "the change of plans" });
+    if (kept?.body.kept) {
+      await desk.layOut(kept.body.kept.id);
       Object.assign(state, { answer: null, done: true });
+    } else if (kept) {
+      state.answer = kept.body;
     }
   } catch (problem) {
     told(problem);
