@@ -30,14 +30,23 @@ export function changedByHand() {
   return desk.done.length > 0;
 }
 
+let laid = 0;
+
 /** Reads split and pieces of the open trip, unless they are on the desk already. */
 export async function layOut(splitId = "") {
   if (desk.of === trip.id && desk.tag === trip.tag && !splitId && desk.verdict) return;
   const keepMoves = desk.of === trip.id && changedByHand() && !splitId;
+  const mine = ++laid;
   try {
     const sheet = (await askTrip("GET", "/pieces")).body;
     desk.sheet = new Map(sheet.pieces.map((line) => [line.piece, line]));
-    if (!keepMoves) await takeKept(splitId);
+    const kept = keepMoves ? desk.kept : await read(splitId);
+    // Whatever was put on the desk while this was read is newer.
+    if (mine !== laid) return;
+    if (!keepMoves) {
+      desk.kept = kept;
+      lay(kept ? Arrangement.of(kept) : Arrangement.empty());
+    }
     Object.assign(desk, { of: trip.id, tag: trip.tag, trouble: null });
     await judge();
   } catch (problem) {
@@ -47,11 +56,11 @@ export async function layOut(splitId = "") {
   redraw();
 }
 
-async function takeKept(splitId) {
+/** The split that is wanted, agreed on, or the newest; null where there is none. */
+async function read(splitId) {
   let id = splitId || trip.state.agreedSplit;
   if (!id) id = (await askTrip("GET", "/splits?limit=1")).body.items[0]?.id;
-  desk.kept = id ? (await askTrip("GET", `/splits/${id}`)).body : null;
-  lay(desk.kept ? Arrangement.of(desk.kept) : Arrangement.empty());
+  return id ? (await askTrip("GET", `/splits/${id}`)).body : null;
 }
 
 function lay(arrangement) {
@@ -60,6 +69,7 @@ function lay(arrangement) {
 
 /** Puts a split on the desk that has just been made and kept. */
 export async function take(split) {
+  laid++;
   desk.kept = split;
   lay(Arrangement.of(split));
   await judge();

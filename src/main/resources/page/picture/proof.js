@@ -1,6 +1,6 @@
 /** How good an arrangement is, in words. */
 import { html, nothing } from "../core/view.js";
-import { changedByHand, desk, handovers } from "../core/desk.js";
+import { changedByHand, desk, handovers, withNobody } from "../core/desk.js";
 import { Names, count, ratio } from "../core/words.js";
 import { trip } from "../core/trip.js";
 import { mass } from "../core/units.js";
@@ -15,6 +15,14 @@ export function headline() {
   if (!verdict?.worst) {
     return verdict ? "Who carries what, morning by morning." : "Weighing it up …";
   }
+  const left = withNobody().length;
+  if (left > 0 && left === desk.sheet.size) {
+    return "Nothing is handed out yet: this is everybody’s own kit.";
+  }
+  return ofWorst(verdict) + (left > 0 ? ` ${count(left, "thing")} ${left === 1 ? "is" : "are"} with nobody yet.` : "");
+}
+
+function ofWorst(verdict) {
   const { name, day, targetRatio } = verdict.worst;
   const where = trip.document.days > 1 ? `${name} on the morning of day ${day}` : name;
   const above = aboveTarget();

@@ -62,8 +62,13 @@ class PrivateChangeTest {
     trip = made.location();
     leader = made.json().path("token").asText();
     String cleo = "{\"role\": \"hiker\", \"hiker\": \"cleo\"}";
-    String given = done(201, service.send("POST", trip + "/links", leader, cleo)).json().path("token").asText();
-    String own = done(201, service.send("POST", trip + "/links", given, cleo)).json().path("token").asText();
+    String given =
+        done(201, service.send("POST", trip + "/links", leader, cleo))
+            .json()
+            .path("token")
+            .asText();
+    String own =
+        done(201, service.send("POST", trip + "/links", given, cleo)).json().path("token").asText();
     done(204, change("PUT", "/hikers/cleo/privacy", own, "{\"bodyMass\": \"private\"}"));
     done(
         200,
