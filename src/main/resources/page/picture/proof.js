@@ -8,16 +8,16 @@ import { mass } from "../core/units.js";
 /** The sentence the whole picture is about: who stands highest, and whether that is above target. */
 export function headline() {
   const { verdict } = desk;
+  const left = withNobody().length;
+  if (verdict && left > 0 && left === desk.sheet.size) {
+    return "Nothing is handed out yet: this is everybody’s own kit.";
+  }
   const [first, ...others] = broken();
   if (first) {
     return `This cannot be carried so: ${first.message} ${first.remedy}${others.length > 0 ? ` And ${count(others.length, "more reason")} below.` : ""}`;
   }
   if (!verdict?.worst) {
     return verdict ? "Who carries what, morning by morning." : "Weighing it up …";
-  }
-  const left = withNobody().length;
-  if (left > 0 && left === desk.sheet.size) {
-    return "Nothing is handed out yet: this is everybody’s own kit.";
   }
   return ofWorst(verdict) + (left > 0 ? ` ${count(left, "thing")} ${left === 1 ? "is" : "are"} with nobody yet.` : "");
 }
