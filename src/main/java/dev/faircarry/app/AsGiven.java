@@ -4,6 +4,7 @@ import dev.faircarry.check.Verdict;
 import dev.faircarry.split.Curve;
 import dev.faircarry.split.CurvePoint;
 import dev.faircarry.split.Proof;
+import dev.faircarry.split.Recommendation;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.Trip;
 import java.util.ArrayList;
@@ -15,12 +16,6 @@ import java.util.List;
  * been worked out anew for that point, and worse.
  */
 final class AsGiven {
-  /**
-   * Further handovers are recommended while each lowers the worst ratio by at least so many
-   * thousandths, as {@link HandoverWords} says; the searches that make curves do the same.
-   */
-  private static final int WORTH_THOUSANDTHS = 10;
-
   private AsGiven() {}
 
   /**
@@ -52,7 +47,7 @@ final class AsGiven {
     }
     return against == 0
         ? new Curve(points, curve.recommended(), curve.complete())
-        : new Curve(points, recommended(points, trip.policy().grainThousandths()), false);
+        : new Curve(points, Recommendation.among(points, trip.policy().grainThousandths()), false);
   }
 
   /** Whether the proof of a point says that there is no such split. */
@@ -79,21 +74,5 @@ final class AsGiven {
       at++;
     }
     return at;
-  }
-
-  /** Index of the point after which further handovers gain little. */
-  static int recommended(List<CurvePoint> points, int grainThousandths) {
-    int chosen = 0;
-    for (int p = 1; p < points.size(); p++) {
-      CurvePoint from = points.get(chosen);
-      CurvePoint to = points.get(p);
-      long gain =
-          (from.steps().get(0) - to.steps().get(0)) * grainThousandths
-              + (from.excessThousandths() - to.excessThousandths());
-      if (gain >= (long) WORTH_THOUSANDTHS * (to.handovers() - from.handovers())) {
-        chosen = p;
-      }
-    }
-    return chosen;
   }
 }

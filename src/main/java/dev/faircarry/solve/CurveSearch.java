@@ -4,6 +4,7 @@ import dev.faircarry.split.Curve;
 import dev.faircarry.split.CurveOutcome;
 import dev.faircarry.split.CurvePoint;
 import dev.faircarry.split.Demand;
+import dev.faircarry.split.Recommendation;
 import dev.faircarry.split.Split;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
@@ -15,12 +16,6 @@ import java.util.function.Predicate;
 
 /** Builds a trade-off curve, point by point, each from the one before with one more handover. */
 final class CurveSearch {
-  /**
-   * Further handovers are recommended while each lowers the worst ratio by at least so many
-   * thousandths.
-   */
-  static final int WORTH_THOUSANDTHS = 10;
-
   private static final long NODES = 200_000;
   private static final int POINTS = 200;
 
@@ -106,21 +101,8 @@ final class CurveSearch {
     }
     complete &= search.reachedBest();
     return new CurveOutcome.Found(
-        new Curve(points, recommended(points), complete), effort.spent(), effort.cutByClock());
-  }
-
-  private int recommended(List<CurvePoint> points) {
-    int chosen = 0;
-    for (int p = 1; p < points.size(); p++) {
-      CurvePoint from = points.get(chosen);
-      CurvePoint to = points.get(p);
-      long gain =
-          (from.steps().get(0) - to.steps().get(0)) * m.grain
-              + (from.excessThousandths() - to.excessThousandths());
-      if (gain >= (long) WORTH_THOUSANDTHS * (to.handovers() - from.handovers())) {
-        chosen = p;
-      }
-    }
-    return chosen;
+        new Curve(points, Recommendation.among(points, m.grain), complete),
+        effort.spent(),
+        effort.cutByClock());
   }
 }

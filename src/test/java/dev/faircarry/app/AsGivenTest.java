@@ -7,22 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.faircarry.check.SplitCheck;
 import dev.faircarry.check.Verdict;
 import dev.faircarry.demo.DemoTrips;
-import dev.faircarry.oracle.TripGenerator;
 import dev.faircarry.solve.RebalanceSolver;
 import dev.faircarry.solve.SplitSolver;
 import dev.faircarry.solve.Watch;
-import dev.faircarry.split.Curve;
-import dev.faircarry.split.CurveOutcome;
 import dev.faircarry.split.CurvePoint;
 import dev.faircarry.split.Outcome;
 import dev.faircarry.split.Split;
-import dev.faircarry.trip.Limits;
 import dev.faircarry.trip.Trip;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.LongStream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -71,28 +65,5 @@ class AsGivenTest {
       }
     }
     return false;
-  }
-
-  /** The rule which point is recommended stands twice; both say the same of every curve. */
-  @Test
-  void theSamePointIsRecommended() {
-    int beyondTheFirst = 0;
-    for (long seed : LongStream.range(0, 40).toArray()) {
-      Trip trip = TripGenerator.trip(seed, TripGenerator.Shape.of(4, 2, 7));
-      if (!(SplitSolver.solve(trip, 1, Watch.NONE) instanceof Outcome.Solved solved)) {
-        continue;
-      }
-      CurveOutcome outcome =
-          RebalanceSolver.curve(trip, solved.split(), Set.of(), Limits.PIECES, 200_000, Watch.NONE);
-      if (outcome instanceof CurveOutcome.Found found) {
-        Curve curve = found.curve();
-        assertEquals(
-            curve.recommended(),
-            AsGiven.recommended(curve.points(), trip.policy().grainThousandths()),
-            "seed " + seed);
-        beyondTheFirst += curve.recommended() > 0 ? 1 : 0;
-      }
-    }
-    assertTrue(beyondTheFirst >= 3, beyondTheFirst + " curves");
   }
 }
