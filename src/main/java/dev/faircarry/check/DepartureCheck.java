@@ -4,6 +4,7 @@ import dev.faircarry.split.Split;
 import dev.faircarry.trip.Hiker;
 import dev.faircarry.trip.PieceRef;
 import dev.faircarry.trip.Trip;
+import dev.faircarry.unit.MassText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -204,12 +205,12 @@ public final class DepartureCheck {
           Severity.ADVICE,
           List.of(),
           List.of(),
-          Words.grams(labels.unweighedMilligrams())
+          MassText.kilograms(labels.unweighedMilligrams())
               + " of the masses are labels or guesses"
               + (matters
-                  ? "; were they too low by "
+                  ? "; were labels too low by "
                       + LabelDoubt.LABEL_PERCENT
-                      + " and "
+                      + " % and guesses by "
                       + LabelDoubt.ESTIMATE_PERCENT
                       + " %, the worst load would be "
                       + labels.couldBeThousandths()
