@@ -131,7 +131,7 @@ final class BlockBuilder {
         Arrays.deepToString(
             new Object[] {
               massSince,
-              volume,
+              roomMatters() ? volume : new long[0],
               kindVolume,
               kindCount,
               innerVolume,
@@ -157,15 +157,27 @@ final class BlockBuilder {
         List.copyOf(tags));
   }
 
-  /** Parts are never exchanged for other things: they count only with their siblings. */
+  /** Whether anybody's pack has a limit on volume. */
+  private boolean roomMatters() {
+    return Arrays.stream(b.room).anyMatch(room -> room < Model.UNLIMITED);
+  }
+
+  /**
+   * What tells a content from others beside its numbers: what it covers, as far as a party needs
+   * that. Parts of what covers a need count only with their siblings, so they stay what they are.
+   */
   private String symmetryMark(Block.Content c) {
-    String covers = b.trip.shared().get(c.item()).covers().toString();
-    return c.openDay()
-        + "/"
-        + c.neededUntil()
-        + "/"
-        + covers
-        + (c.isPart() || b.tellApart ? c.ref().text() : "");
+    List<String> covers =
+        b.trip.shared().get(c.item()).covers().stream().filter(this::needed).toList();
+    boolean itself = b.tellApart || (c.isPart() && !covers.isEmpty());
+    return c.openDay() + "/" + c.neededUntil() + "/" + covers + (itself ? c.ref().text() : "");
+  }
+
+  private boolean needed(String covers) {
+    return b.trip.rules().stream()
+        .anyMatch(
+            rule ->
+                rule instanceof Rule.PartyHas has && b.asks(rule) && has.covers().equals(covers));
   }
 
   private void tag(Rule.Apart apart, int rule, Block.Content content, List<Block.Tag> tags) {
