@@ -25,9 +25,20 @@ final class Bound {
 
   private final Reachable reachable;
   private final DayWeights weights;
+  private final boolean weighing;
 
   Bound(Model model) {
+    this(model, true);
+  }
+
+  /**
+   * Bounds of a trip.
+   *
+   * @param weighing whether to weigh days, which takes much longer than all else
+   */
+  Bound(Model model, boolean weighing) {
     m = model;
+    this.weighing = weighing;
     forced = ForcedMass.of(m);
     forcedList = forcedList();
     reachable = new Reachable(m);
@@ -85,7 +96,8 @@ final class Bound {
       return true;
     }
     boolean eachValue = m.days > 1 && m.days * m.hikers <= MOST_MORNINGS_SHARED;
-    return new Shares(wanted, eachValue).excluded() || (eachValue && weights.excludes(wanted));
+    return new Shares(wanted, eachValue).excluded()
+        || (eachValue && weighing && weights.excludes(wanted));
   }
 
   /**

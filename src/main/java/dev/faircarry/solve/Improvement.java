@@ -47,7 +47,7 @@ final class Improvement {
    *
    * @param triesPerBlock tries in each round for every block and hiker
    */
-  void run(long triesPerBlock) {
+  void run(long triesPerBlock, boolean regroup) {
     List<Round> rounds = rounds();
     long each =
         Math.max(500, Math.min(effort.left() / 24, triesPerBlock * (m.blocks.size() + m.hikers)));
@@ -61,7 +61,9 @@ final class Improvement {
       }
     }
     exchange.finish();
-    plunge();
+    if (regroup) {
+      plunge();
+    }
   }
 
   /** Weights, and how many tries late acceptance looks back. */
@@ -126,13 +128,13 @@ final class Improvement {
    *
    * @param highest the steps that must not change, from the highest
    */
-  void even(int[] highest) {
+  void even(int[] highest, long triesPerBlock) {
     if (m.days == 1 || m.stages > 1) {
       return;
     }
     Exchange exchange = new Exchange(state, dice, effort);
     exchange.keep(highest);
-    long each = Math.min(effort.left() / 40, 400L * m.blocks.size());
+    long each = Math.min(effort.left() / 40, triesPerBlock * m.blocks.size());
     rounds().forEach(round -> exchange.run(round.weights(), round.memory(), each));
     exchange.finish();
   }

@@ -19,6 +19,7 @@ final class Search {
   /** Tries of local search for each block and hiker, fewer where exact search follows at once. */
   private static final long TRIES = 200;
 
+  private static final long TRIES_TO_EVEN = 400;
   private static final long TRIES_BEFORE_EXACT = 40;
   private static final int PASSES = 5;
 
@@ -34,6 +35,7 @@ final class Search {
   private final Dice dice = new Dice(0x5EED);
   private final Bound bound;
   private final MassProof masses;
+  private final boolean priced;
   private final Improvement improvement;
 
   /** Whether all hikers together can be searched exactly. */
@@ -47,7 +49,8 @@ final class Search {
     this.m = state.m;
     this.state = state;
     this.effort = effort;
-    bound = new Bound(m);
+    priced = m.days > 1 && PriceSearch.suits(m);
+    bound = new Bound(m, !priced);
     whole =
         m.stages == 1
             && m.hikers <= MOST_WHOLE
@@ -72,15 +75,20 @@ final class Search {
   void run() {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
-    improvement.run(whole ? TRIES_BEFORE_EXACT : TRIES);
+    improvement.run(whole || priced ? TRIES_BEFORE_EXACT : TRIES, !priced);
     provedLevels = improvement.provedLevels();
     excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
       exhaust(effort.left() / 4);
     }
+    PriceClimb prices = new PriceClimb(state, bound, improvement, this::lower, effort);
     for (int pass = 0; pass < PASSES && !done(); pass++) {
-      climb(pass);
+      if (priced) {
+        provedLevels = prices.run(provedLevels, excessProved, pass);
+      } else {
+        climb(pass);
+      }
     }
     if (!done() && m.blocks.size() <= EXHAUSTIBLE_BLOCKS) {
       exhaust(effort.left());
@@ -108,7 +116,7 @@ final class Search {
     while (level < list.length && !effort.over()) {
       if (level > evened && list[level - 1] - list[level] > DAY_GAP) {
         evened = level;
-        improvement.even(Arrays.copyOf(list, level));
+        improvement.even(Arrays.copyOf(list, level), TRIES_TO_EVEN);
         list = state.list();
       }
       int last = Steps.lastOfTie(list, level);
