@@ -30,6 +30,7 @@ final class PriceClimb {
   private int[] list;
   private int provedLevels;
   private boolean proving;
+  private int floor;
 
   /** Whether everything asked about the level at hand was answered. */
   private boolean closed;
@@ -68,7 +69,7 @@ final class PriceClimb {
         prove(level + 1);
         from = thin(level);
       }
-      if (from < level || list[from] != list[level]) {
+      if (from < level) {
         level = from;
         continue;
       }
@@ -83,13 +84,27 @@ final class PriceClimb {
   private void prove(int levels) {
     if (proving && closed && levels > provedLevels) {
       provedLevels = levels;
-      tell(Progress.Phase.PROVING, list[levels - 1]);
+      floor = levels < list.length ? bound.atLevel(list, levels, list[levels]) : 0;
+      tell(Progress.Phase.PROVING);
     }
+  }
+
+  int provedLevels() {
+    return provedLevels;
+  }
+
+  /** For the first level not proved: the step below which no split can bring it. */
+  int floor() {
+    return floor;
   }
 
   /** Lowers a level; the first level that changed, or this one if none before it did. */
   private int lower(int level) {
     int low = bound.atLevel(list, level, list[level]);
+    if (level == provedLevels && proving) {
+      low = Math.max(low, floor);
+      floor = low;
+    }
     boolean open = false;
     boolean first = true;
     while ((low < list[level] || open) && !effort.over()) {
@@ -111,6 +126,7 @@ final class PriceClimb {
         if (open && decisive) {
           break;
         }
+        floor = !open && level == provedLevels && proving ? low : floor;
       }
     }
     closed &= !open && !effort.over();
@@ -168,11 +184,12 @@ final class PriceClimb {
     int[] before = list;
     improvement.even(Arrays.copyOf(state.list(), level + 1), TRIES);
     list = state.list();
-    tell(Progress.Phase.IMPROVING, list[Math.min(provedLevels, list.length - 1)]);
-    return Math.min(level, Arrays.mismatch(before, list));
+    tell(Progress.Phase.IMPROVING);
+    int changed = Arrays.mismatch(before, list);
+    return changed < 0 ? level : Math.min(level, changed);
   }
 
-  private void tell(Progress.Phase phase, int boundSteps) {
-    effort.watch().progress(new Progress(phase, list[0], boundSteps, provedLevels, effort.spent()));
+  private void tell(Progress.Phase phase) {
+    effort.watch().progress(new Progress(phase, list[0], floor, provedLevels, effort.spent()));
   }
 }

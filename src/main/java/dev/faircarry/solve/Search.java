@@ -11,6 +11,12 @@ final class Search {
   private static final int LONG_LISTS = 300_000;
   private static final long SHORT_STEPS = 100_000;
   private static final long PIECE_STEPS = 60_000;
+  private static final long PRICE_STEPS = 6_000_000;
+  private static final int PRICE_NODES = 60;
+
+  /** With more hikers, prices take longer than what else there is. */
+  private static final int MOST_PRICED_FIRST = 8;
+
   private static final int MOST_WHOLE = 16;
 
   /** So few hikers are searched to the end before chance has its turn. */
@@ -36,6 +42,11 @@ final class Search {
   private final Bound bound;
   private final MassProof masses;
   private final boolean priced;
+
+  /** Whether prices may see what masses do not, on a single day. */
+  private final boolean cramped;
+
+  private final KnownBundles known;
   private final Improvement improvement;
 
   /** Whether all hikers together can be searched exactly. */
@@ -49,7 +60,10 @@ final class Search {
     this.m = state.m;
     this.state = state;
     this.effort = effort;
-    priced = m.days > 1 && PriceSearch.suits(m);
+    boolean suits = PriceSearch.suits(m);
+    priced = suits && m.days > 1;
+    cramped = suits && m.days == 1 && cramped();
+    known = new KnownBundles(m);
     bound = new Bound(m, !priced);
     whole =
         m.stages == 1
@@ -57,6 +71,16 @@ final class Search {
             && new GroupSearch(state, everybody(), 0, effort).listable();
     masses = new MassProof(bound);
     improvement = new Improvement(state, dice, bound, effort);
+  }
+
+  /** Whether anything but mass is limited. */
+  private boolean cramped() {
+    for (int i = 0; i < m.hikers; i++) {
+      if (m.room[i] < Model.UNLIMITED || m.maxPieces[i] < m.blocks.size()) {
+        return true;
+      }
+    }
+    return m.kinds > 0 || m.apartRules > 0 || !m.needs.isEmpty();
   }
 
   int provedLevels() {
@@ -96,6 +120,9 @@ final class Search {
     int[] list = state.list();
     if (provedLevels < list.length) {
       boundSteps = bound.atLevel(list, provedLevels, list[provedLevels]);
+      if (provedLevels == prices.provedLevels()) {
+        boundSteps = Math.max(boundSteps, prices.floor());
+      }
     }
     tell(Progress.Phase.PROVING);
   }
@@ -169,6 +196,9 @@ final class Search {
     if (m.days == 1 || m.blocks.size() <= MOST_PIECES_OVER_DAYS) {
       result = new PieceSearch(m, wish, effort).search(state, PIECE_STEPS << (2 * pass));
     }
+    if (result == GroupSearch.Result.UNKNOWN && cramped && m.hikers <= MOST_PRICED_FIRST) {
+      result = byPrices(wish, pass);
+    }
     if (result == GroupSearch.Result.UNKNOWN && whole && m.days == 1 && m.hikers <= FEW) {
       result = everything(wish, pass);
     }
@@ -186,7 +216,18 @@ final class Search {
     if (whole && (m.hikers > FEW || m.days > 1)) {
       result = everything(wish, pass);
     }
+    if (result == GroupSearch.Result.UNKNOWN
+        && cramped
+        && m.hikers > MOST_PRICED_FIRST
+        && pass > 0) {
+      result = byPrices(wish, pass);
+    }
     return result;
+  }
+
+  private GroupSearch.Result byPrices(Wish wish, int pass) {
+    long steps = Math.min(effort.left() / 4, PRICE_STEPS << (2 * pass));
+    return new PriceSearch(state, wish, known, effort).search(steps, PRICE_NODES << (2 * pass));
   }
 
   private GroupSearch.Result everything(Wish wish, int pass) {
