@@ -145,7 +145,7 @@ final class IntegerSimplex {
   boolean run(Allowance allowance) {
     int stalled = 0;
     while (!failed) {
-      if (allowance.pay(rows * rows / 16 + columns.size() / 4)) {
+      if (allowance.pay(((long) rows * rows + columns.size() * 4L) / 64)) {
         return false;
       }
       long before = value();

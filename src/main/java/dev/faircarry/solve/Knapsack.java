@@ -19,6 +19,8 @@ final class Knapsack {
   /** So many nodes before a table is worth its while. */
   private static final int NODES_WITHOUT_TABLE = 400;
 
+  private static final int NODES_A_STEP = 4;
+
   /** So many nodes more once something was found. */
   private static final int PATIENCE = 1000;
 
@@ -40,6 +42,7 @@ final class Knapsack {
   private int[] found = {};
   private int patience;
   private int nodesLeft;
+  private int nodes;
   private @Nullable WorthTable table;
   private int leading;
 
@@ -122,6 +125,12 @@ final class Knapsack {
     limits.use(used, lot, blocks);
   }
 
+  /** A few nodes are as much work as one step. */
+  private boolean pay() {
+    nodes++;
+    return nodes % NODES_A_STEP == 0 && allowance.pay(1);
+  }
+
   /** What all limits but one still have, weighed. */
   private long left(int without) {
     long left = 0;
@@ -142,7 +151,7 @@ final class Knapsack {
       found = counts.clone();
     }
     long now = price - Math.max(fine, fines.least());
-    if (at == order.length() || now + order.atMost(at, left) <= best || allowance.pay(1)) {
+    if (at == order.length() || now + order.atMost(at, left) <= best || pay()) {
       return;
     }
     nodesLeft--;
@@ -202,7 +211,7 @@ final class Knapsack {
       numbers[k] = number[c];
     }
     table = new WorthTable(uses, worths, numbers, limits.left(leading, used));
-    allowance.pay(table.cells() / 128);
+    allowance.pay(table.cells() / 512);
   }
 
   /** Weighs the limits so that the bound for the whole search is low. */
@@ -220,7 +229,7 @@ final class Knapsack {
         order = tried;
       }
       changed = press(filled(tried.filling(left)));
-      allowance.pay(tried.length());
+      allowance.pay(tried.length() / 4);
     }
     pressure = chosen;
   }

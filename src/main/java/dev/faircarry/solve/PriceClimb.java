@@ -9,7 +9,7 @@ import java.util.Arrays;
  * first. Questions go to {@link PriceSearch}, and to others where it has no answer.
  */
 final class PriceClimb {
-  private static final long STEPS = 3_000_000;
+  private static final long STEPS = 800_000;
   private static final int NODES = 60;
 
   /** Tries of local search for each block after a level was lowered. */
@@ -51,9 +51,10 @@ final class PriceClimb {
    * @param proved levels proved already
    * @param mayProve whether anything can be proved at all
    * @param turn each turn may take more effort than the one before
+   * @param until so many levels are enough
    * @return levels proved now
    */
-  int run(int proved, boolean mayProve, int turn) {
+  int run(int proved, boolean mayProve, int turn, int until) {
     provedLevels = proved;
     proving = mayProve;
     pass = turn;
@@ -62,7 +63,7 @@ final class PriceClimb {
     while (level > 0 && list[level - 1] == list[level]) {
       level--;
     }
-    while (provedLevels < list.length && level < list.length && !effort.over()) {
+    while (provedLevels < list.length && level < until && !effort.over()) {
       closed = true;
       int from = lower(level);
       if (from == level) {

@@ -11,7 +11,7 @@ final class Search {
   private static final int LONG_LISTS = 300_000;
   private static final long SHORT_STEPS = 100_000;
   private static final long PIECE_STEPS = 60_000;
-  private static final long PRICE_STEPS = 6_000_000;
+  private static final long PRICE_STEPS = 1_500_000;
   private static final int PRICE_NODES = 60;
 
   /** With more hikers, prices take longer than what else there is. */
@@ -43,7 +43,7 @@ final class Search {
   private final MassProof masses;
   private final boolean priced;
 
-  /** Whether prices may see what masses do not, on a single day. */
+  /** Whether more than mass is limited, which prices see and masses do not. */
   private final boolean cramped;
 
   private final KnownBundles known;
@@ -62,9 +62,9 @@ final class Search {
     this.effort = effort;
     boolean suits = PriceSearch.suits(m);
     priced = suits && m.days > 1;
-    cramped = suits && m.days == 1 && cramped();
+    cramped = suits && cramped();
+    bound = new Bound(m, !priced || !cramped);
     known = new KnownBundles(m);
-    bound = new Bound(m, !priced);
     whole =
         m.stages == 1
             && m.hikers <= MOST_WHOLE
@@ -99,19 +99,26 @@ final class Search {
   void run() {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
-    improvement.run(whole || priced ? TRIES_BEFORE_EXACT : TRIES, !priced);
+    boolean pricesFirst = priced && cramped;
+    improvement.run(
+        (whole && m.days == 1) || pricesFirst ? TRIES_BEFORE_EXACT : TRIES, !pricesFirst);
     provedLevels = improvement.provedLevels();
     excessProved = state.totalExcess == new State(m).totalExcess;
     tell(Progress.Phase.PROVING);
     if (!excessProved) {
       exhaust(effort.left() / 4);
     }
-    PriceClimb prices = new PriceClimb(state, bound, improvement, this::lower, effort);
+    PriceClimb prices =
+        new PriceClimb(state, new Bound(m, false), improvement, this::lower, effort);
+    if (priced && provedLevels == 0) {
+      provedLevels = prices.run(0, excessProved, 0, 1);
+    }
     for (int pass = 0; pass < PASSES && !done(); pass++) {
-      if (priced) {
-        provedLevels = prices.run(provedLevels, excessProved, pass);
-      } else {
+      if (!pricesFirst) {
         climb(pass);
+      }
+      if (priced) {
+        provedLevels = prices.run(provedLevels, excessProved, pass, m.mornings());
       }
     }
     if (!done() && m.blocks.size() <= EXHAUSTIBLE_BLOCKS) {
@@ -196,7 +203,10 @@ final class Search {
     if (m.days == 1 || m.blocks.size() <= MOST_PIECES_OVER_DAYS) {
       result = new PieceSearch(m, wish, effort).search(state, PIECE_STEPS << (2 * pass));
     }
-    if (result == GroupSearch.Result.UNKNOWN && cramped && m.hikers <= MOST_PRICED_FIRST) {
+    if (result == GroupSearch.Result.UNKNOWN
+        && cramped
+        && m.days == 1
+        && m.hikers <= MOST_PRICED_FIRST) {
       result = byPrices(wish, pass);
     }
     if (result == GroupSearch.Result.UNKNOWN && whole && m.days == 1 && m.hikers <= FEW) {
@@ -218,6 +228,7 @@ final class Search {
     }
     if (result == GroupSearch.Result.UNKNOWN
         && cramped
+        && m.days == 1
         && m.hikers > MOST_PRICED_FIRST
         && pass > 0) {
       result = byPrices(wish, pass);
