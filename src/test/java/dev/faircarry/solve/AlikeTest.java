@@ -1,5 +1,6 @@
 package dev.faircarry.solve;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,9 +9,11 @@ import dev.faircarry.fixture.Trips;
 import dev.faircarry.oracle.BruteForce;
 import dev.faircarry.oracle.SplitReading;
 import dev.faircarry.oracle.Value;
+import dev.faircarry.split.Demand;
 import dev.faircarry.split.Outcome;
 import dev.faircarry.trip.Trip;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -106,5 +109,120 @@ class AlikeTest {
             .barred(List.of("a"), "u")
             .trip();
     assertEquals(new Value(0, List.of(60L, 20L, 0L)), proved(unlike, "one, none, the rest"));
+  }
+
+  /** Which blocks are alike, by the order in which the trip has them. */
+  private static int[] classes(Trip trip) {
+    return ModelBuilder.of(trip).blocks.stream().mapToInt(Block::symmetryClass).toArray();
+  }
+
+  private static Trips volumes(Trips trips) {
+    return trips
+        .item("small", s -> s.mass(100).volume(2))
+        .item("large", s -> s.mass(100).volume(5))
+        .item("other", s -> s.mass(100).volume(2));
+  }
+
+  /** Volumes matter as soon as one pack has one, even where everything fits. */
+  @Test
+  void volumesTellApartWhereAPackHasOne() {
+    Trips anyRoom = Trips.days(1).hiker("a", h -> h.target(900)).hiker("b", h -> h.body(9000));
+    assertArrayEquals(new int[] {0, 0, 0}, classes(volumes(anyRoom).trip()));
+    Trips noVolume = Trips.targets(900).hiker("b", h -> h.target(900).pack(100));
+    assertArrayEquals(new int[] {0, 0, 0}, classes(volumes(noVolume).trip()));
+    Trips oneRoom = Trips.targets(900).hiker("b", h -> h.target(900).pack(100, 1000));
+    assertArrayEquals(new int[] {0, 1, 0}, classes(volumes(oneRoom).trip()));
+  }
+
+  /** What goes into a container takes its room, whatever packs have. */
+  @Test
+  void volumesInsideContainersTellApart() {
+    Trip trip =
+        Trips.targets(900)
+            .item("small", s -> s.mass(100).volume(2).goesInto("food"))
+            .item("large", s -> s.mass(100).volume(5).goesInto("food"))
+            .item("other", s -> s.mass(100).volume(2).goesInto("food"))
+            .trip();
+    assertArrayEquals(new int[] {0, 1, 0}, classes(trip));
+  }
+
+  private static Trips covers() {
+    return Trips.targets(900, 900)
+        .item("lamp", s -> s.mass(100).covers("light"))
+        .item("stove", s -> s.mass(100).covers("flame"))
+        .item("torch", s -> s.mass(100).covers("light"))
+        .item("both", s -> s.mass(100).covers("light", "flame"))
+        .item("cup", s -> s.mass(100));
+  }
+
+  @Test
+  void coversTellApartWhereAPartyNeedsThem() {
+    assertArrayEquals(new int[] {0, 0, 0, 0, 0}, classes(covers().trip()));
+    assertArrayEquals(
+        new int[] {0, 1, 0, 0, 1}, classes(covers().partyHas("light", 1).trip()));
+    assertArrayEquals(
+        new int[] {0, 1, 0, 2, 3},
+        classes(covers().partyHas("light", 1).partyHas("flame", 1).trip()));
+    // A rule that is not asked for tells nothing apart.
+    Trip dropped = covers().partyHas("light", 1).trip();
+    Model m = ModelBuilder.of(dropped, demand -> !demand.equals(new Demand.OfRule("r1")));
+    assertEquals(1, m.blocks.stream().map(Block::symmetryClass).distinct().count());
+  }
+
+  /** Parts that cover a need count only with their siblings; others are things like any other. */
+  @Test
+  void partsOfWhatNobodyNeeds() {
+    Trips tents =
+        Trips.targets(900, 900)
+            .item("tent", s -> s.part("fly", 100).part("inner", 100).covers("shelter"))
+            .item("tarp", s -> s.part("sheet", 100).part("pegs", 100).covers("shelter"))
+            .item("cup", s -> s.mass(100));
+    assertArrayEquals(new int[] {0, 0, 0, 0, 0}, classes(tents.trip()));
+    assertArrayEquals(new int[] {0, 1, 2, 3, 4}, classes(tents.partyHas("shelter", 1).trip()));
+  }
+
+  /** The same trips against trying everything, with volumes and covers that are told apart. */
+  @Test
+  void volumesAndCoversLoseNothing() {
+    int solved = 0;
+    for (long seed = 0; seed < 60; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      Trips trips = Trips.days(1 + random.nextInt(2)).grain(1);
+      for (String id : List.of("a", "b", "c")) {
+        trips.hiker(
+            id,
+            h -> {
+              h.target(random.nextInt(800, 1200)).party(random.nextBoolean() ? "front" : "back");
+              return random.nextInt(3) == 0 ? h.pack(0, random.nextInt(5, 15)) : h;
+            });
+      }
+      // Masses are few, so that only volumes and covers tell things apart.
+      for (int k = 0; k < 6; k++) {
+        long grams = 100L * random.nextInt(1, 3);
+        long volume = random.nextInt(1, 5);
+        int kind = random.nextInt(4);
+        trips.item(
+            "p" + k,
+            s -> {
+              if (kind == 0) {
+                s.part("one", grams, volume).part("two", grams, volume);
+              } else {
+                s.mass(grams).volume(volume);
+              }
+              return kind < 2 ? s.covers("light") : s;
+            });
+      }
+      if (random.nextBoolean()) {
+        trips.partyHas("light", 1);
+      }
+      Trip trip = trips.trip();
+      Optional<Value> best =
+          BruteForce.answer(trip, MOST_SPLITS).flatMap(BruteForce.Answer::best);
+      if (best.isPresent()) {
+        solved++;
+        assertEquals(best.get(), proved(trip, "seed " + seed), "seed " + seed);
+      }
+    }
+    assertTrue(solved > 30, solved + " solved");
   }
 }
