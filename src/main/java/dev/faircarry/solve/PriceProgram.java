@@ -28,6 +28,13 @@ final class PriceProgram {
   private final List<DearestBundle> dearest = new ArrayList<>();
   private final IntegerSimplex simplex;
   private final int[] asked;
+
+  /**
+   * Whose own kit alone is above some value of the wish: they count there even with nothing, so that
+   * holding nothing is a bundle like others, or none where it is above the highest.
+   */
+  private final boolean[] laden;
+
   private final int firstColumn;
   private final List<Column> columns = new ArrayList<>();
 
@@ -73,6 +80,18 @@ final class PriceProgram {
         }
       }
     }
+    laden = new boolean[m.hikers];
+    for (int i = 0; i < m.hikers; i++) {
+      int[] nothing = new int[kinds];
+      boolean keeps = dearest.get(i).keeps(nothing);
+      laden[i] = !keeps || Arrays.stream(dearest.get(i).mornings(nothing)).sum() > 0;
+      if (laden[i]) {
+        simplex.price(lots.hikerRow(i), HEAVIEST_COST);
+      }
+      if (laden[i] && keeps) {
+        add(i, nothing);
+      }
+    }
   }
 
   int bundles() {
@@ -107,6 +126,22 @@ final class PriceProgram {
           }
         });
     return held;
+  }
+
+  /** Whether parts of bundles that differ in a lot make up what a hiker holds of it. */
+  boolean[][] mixed(long[][] held) {
+    boolean[][] mixed = new boolean[m.hikers][lots.lots.size()];
+    simplex.uses(
+        (number, amount) -> {
+          if (number >= firstColumn) {
+            Column column = columns.get(number - firstColumn);
+            for (int c = 0; c < column.counts().length; c++) {
+              mixed[column.hiker()][c] |=
+                  column.counts()[c] * whole() != held[column.hiker()][c];
+            }
+          }
+        });
+    return mixed;
   }
 
   /**
@@ -201,7 +236,7 @@ final class PriceProgram {
   void admit() {
     for (int i = 0; i < m.hikers; i++) {
       // Whoever must hold something has a whole bundle, not a part of one.
-      boolean owes = Arrays.stream(fewest[i]).anyMatch(least -> least > 0);
+      boolean owes = laden[i] || Arrays.stream(fewest[i]).anyMatch(least -> least > 0);
       simplex.price(lots.hikerRow(i), owes ? HEAVIEST_COST : 0);
     }
     for (Column column : columns) {

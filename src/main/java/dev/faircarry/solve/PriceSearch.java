@@ -2,6 +2,7 @@ package dev.faircarry.solve;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Decides a wish by prices: a price for each block so that the dearest bundles of all hikers
@@ -82,33 +83,81 @@ final class PriceSearch {
     return GroupSearch.Result.UNKNOWN;
   }
 
+  /** A hiker holds more than so many blocks of a lot, or as many at most. */
+  private record Fork(int hiker, int lot, int fewer) {}
+
   /** Bundles in parts keep every condition: done where they are whole, else two cases. */
   private GroupSearch.Result divided(PriceProgram program, Allowance allowance) {
     long[][] held = program.held();
     long whole = program.whole();
-    int hiker = -1;
-    int lot = -1;
+    Optional<Fork> fork = inParts(held, whole);
+    if (fork.isEmpty()) {
+      if (take(held, whole)) {
+        return GroupSearch.Result.FOUND;
+      }
+      fork = mixed(program, held, whole).or(() -> surplus(program, held, whole));
+    }
+    return fork.map(f -> cases(program, f, allowance)).orElse(GroupSearch.Result.UNKNOWN);
+  }
+
+  /** Who holds no whole number of a lot. */
+  private Optional<Fork> inParts(long[][] held, long whole) {
+    Optional<Fork> fork = Optional.empty();
     long largest = 0;
-    for (int c = 0; c < lots.lots.size() && lot < 0; c++) {
+    for (int c = 0; c < lots.lots.size() && fork.isEmpty(); c++) {
       for (int i = 0; i < m.hikers; i++) {
         long part = held[i][c] % whole;
         if (part > largest) {
           largest = part;
-          hiker = i;
-          lot = c;
+          fork = Optional.of(new Fork(i, c, (int) (held[i][c] / whole)));
         }
       }
     }
-    if (lot < 0) {
-      return take(held, whole) ? GroupSearch.Result.FOUND : GroupSearch.Result.UNKNOWN;
+    return fork;
+  }
+
+  /**
+   * Who holds parts of bundles of which some have more of a lot and some fewer, though a whole
+   * number together: mornings above a value and what is kept apart are then not what the whole has.
+   */
+  private Optional<Fork> mixed(PriceProgram program, long[][] held, long whole) {
+    boolean[][] mixed = program.mixed(held);
+    for (int c = 0; c < lots.lots.size(); c++) {
+      for (int i = 0; i < m.hikers; i++) {
+        if (mixed[i][c]) {
+          return Optional.of(new Fork(i, c, (int) (held[i][c] / whole)));
+        }
+      }
     }
-    int fewer = (int) (held[hiker][lot] / whole);
-    int[] at = {hiker, lot};
-    GroupSearch.Result one = branch(program, at, fewer + 1, program.most[hiker][lot], allowance);
+    return Optional.empty();
+  }
+
+  /** Who holds of a lot of which all together hold more than there is. */
+  private Optional<Fork> surplus(PriceProgram program, long[][] held, long whole) {
+    for (int c = 0; c < lots.lots.size(); c++) {
+      long sum = 0;
+      for (int i = 0; i < m.hikers; i++) {
+        sum += held[i][c] / whole;
+      }
+      for (int i = 0; i < m.hikers && sum > lots.size(c); i++) {
+        int holds = (int) (held[i][c] / whole);
+        if (holds > program.fewest[i][c]) {
+          return Optional.of(new Fork(i, c, holds - 1));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private GroupSearch.Result cases(PriceProgram program, Fork fork, Allowance allowance) {
+    int[] at = {fork.hiker(), fork.lot()};
+    int fewest = program.fewest[fork.hiker()][fork.lot()];
+    int most = program.most[fork.hiker()][fork.lot()];
+    GroupSearch.Result one = branch(program, at, fork.fewer() + 1, most, allowance);
     if (one == GroupSearch.Result.FOUND || allowance.cut() || nodesLeft < 0) {
       return one;
     }
-    GroupSearch.Result other = branch(program, at, program.fewest[hiker][lot], fewer, allowance);
+    GroupSearch.Result other = branch(program, at, fewest, fork.fewer(), allowance);
     return other == GroupSearch.Result.NONE ? one : other;
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.faircarry.check.SplitCheck;
+import dev.faircarry.fixture.Trips;
 import dev.faircarry.oracle.BruteForce;
 import dev.faircarry.oracle.CpSatOracle;
 import dev.faircarry.oracle.Family;
@@ -103,6 +104,28 @@ class PriceSearchTest {
         count(m, fairer, known, seesAll, "seed " + seed + " level " + level);
       }
     }
+  }
+
+  /**
+   * Own kit of a is at step 100, and of b the piece is at step 60, in steps of 5 thousandths of
+   * 1000 g. That a is above a lower value counts even where a holds nothing.
+   */
+  @Test
+  void ownKitAloneIsAboveAValue() {
+    Trip trip =
+        Trips.days(1)
+            .hiker("a", h -> h.target(1000).kit("quilt", 500))
+            .hiker("b", h -> h.target(1000))
+            .pieces(300)
+            .trip();
+    Model m = ModelBuilder.of(trip);
+    KnownBundles known = new KnownBundles(m);
+    find(m, Wish.overall(1, new int[] {100, 60}, 0), known, true, "as it is");
+    assertEquals(1, found);
+    for (int[] fairer : new int[][] {{100, 59}, {99, 99}, {99, 60}}) {
+      count(m, Wish.overall(1, fairer, 0), known, true, Arrays.toString(fairer));
+    }
+    assertEquals(3, none);
   }
 
   /** Looks for what there is. */
