@@ -9,6 +9,7 @@ import dev.faircarry.fixture.HikerOf.Thing;
 import dev.faircarry.fixture.ItemOf;
 import dev.faircarry.fixture.Trips;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +63,7 @@ class BundleLimitsTest {
     BundleLimits limits = new BundleLimits(lots, hiker, 0, excessLimit);
     long[] used = new long[limits.size()];
     for (int lot = 0; lot < lots.lots.size(); lot++) {
+      assertEquals(1, limits.most(lot), "lot " + lot);
       assertTrue(limits.fits(used, lot));
       limits.use(used, lot, 1);
     }
@@ -205,6 +207,23 @@ class BundleLimitsTest {
     both(lots(trips, HIGH), 1, 0);
   }
 
+  /** Room for three things of 1 mL and two things at most use the same numbers. */
+  @Test
+  void theTighterOfTwoAlike() {
+    Trips trips = Trips.days(1).hiker("a", h -> h.target(1000).pack(0, 3).maxPieces(2));
+    trips.hiker("b", h -> h.target(1000)).item("u", s -> s.count(4).mass(1).volume(1));
+    BundleLimits limits = new BundleLimits(lots(trips, HIGH), 0, 0, 0);
+    assertEquals(2, limits.most(0));
+    trips.item("v", s -> s.mass(2).volume(1));
+    BundleLimits more = new BundleLimits(lots(trips, HIGH), 0, 0, 0);
+    long[] used = new long[more.size()];
+    more.use(used, 0, 1);
+    more.use(used, 1, 1);
+    assertTrue(more.keep(used));
+    assertFalse(more.fits(used, 0));
+    assertFalse(more.fits(used, 1));
+  }
+
   @Test
   void apart() {
     Lots lots = lots(trips(1, h -> h, s -> s).apart("p", "q"), HIGH);
@@ -236,7 +255,7 @@ class BundleLimitsTest {
 
   @Test
   void whoMayHold() {
-    Lots lots = lots(trips(1, h -> h, s -> s).barred(java.util.List.of("a"), "p", "q"), HIGH);
+    Lots lots = lots(trips(1, h -> h, s -> s).barred(List.of("a"), "p", "q"), HIGH);
     neither(lots, 0);
     both(lots, 1, 0);
   }
@@ -262,7 +281,12 @@ class BundleLimitsTest {
     limits.use(used, 0, 1);
     limits.use(used, 1, 1);
     assertEquals(2 * 7 + 3 * 2, fines.of(used));
-    BundleLimits.Fines lower = new BundleLimits(lots, 0, 1, 0).fines(new long[] {0, 7, 2});
+    BundleLimits within = new BundleLimits(lots, 0, 1, 0);
+    BundleLimits.Fines lower = within.fines(new long[] {0, 7, 2});
     assertEquals(2, lower.least());
+    long[] one = new long[within.size()];
+    int always = lots.sample(0).contents().get(0).there()[1] ? 0 : 1;
+    within.use(one, always, 1);
+    assertEquals(3 * 2, lower.of(one));
   }
 }
