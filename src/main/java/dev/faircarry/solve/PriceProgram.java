@@ -30,8 +30,8 @@ final class PriceProgram {
   private final int[] asked;
 
   /**
-   * Whose own kit alone is above some value of the wish: they count there even with nothing, so that
-   * holding nothing is a bundle like others, or none where it is above the highest.
+   * Whose own kit alone is above some value of the wish: they count there even with nothing, so
+   * that holding nothing is a bundle like others, or none where it is above the highest.
    */
   private final boolean[] laden;
 
@@ -136,8 +136,7 @@ final class PriceProgram {
           if (number >= firstColumn) {
             Column column = columns.get(number - firstColumn);
             for (int c = 0; c < column.counts().length; c++) {
-              mixed[column.hiker()][c] |=
-                  column.counts()[c] * whole() != held[column.hiker()][c];
+              mixed[column.hiker()][c] |= column.counts()[c] * whole() != held[column.hiker()][c];
             }
           }
         });

@@ -158,8 +158,7 @@ class AlikeTest {
   @Test
   void coversTellApartWhereAPartyNeedsThem() {
     assertArrayEquals(new int[] {0, 0, 0, 0, 0}, classes(covers().trip()));
-    assertArrayEquals(
-        new int[] {0, 1, 0, 0, 1}, classes(covers().partyHas("light", 1).trip()));
+    assertArrayEquals(new int[] {0, 1, 0, 0, 1}, classes(covers().partyHas("light", 1).trip()));
     assertArrayEquals(
         new int[] {0, 1, 0, 2, 3},
         classes(covers().partyHas("light", 1).partyHas("flame", 1).trip()));
@@ -216,8 +215,7 @@ class AlikeTest {
         trips.partyHas("light", 1);
       }
       Trip trip = trips.trip();
-      Optional<Value> best =
-          BruteForce.answer(trip, MOST_SPLITS).flatMap(BruteForce.Answer::best);
+      Optional<Value> best = BruteForce.answer(trip, MOST_SPLITS).flatMap(BruteForce.Answer::best);
       if (best.isPresent()) {
         solved++;
         assertEquals(best.get(), proved(trip, "seed " + seed), "seed " + seed);

@@ -106,7 +106,9 @@ class BundleLimitsTest {
     assertFalse(lower.fits(used, 1));
   }
 
-  /** 200 g of own kit and 201 g pass a cap of 400 g by 1 g, which is in vain if caps may be passed. */
+  /**
+   * 200 g of own kit and 201 g pass a cap of 400 g by 1 g, which is in vain if caps may be passed.
+   */
   @Test
   void cap() {
     Lots lots = lots(trips(1, h -> h.kit("quilt", 200).capLoad(400), s -> s), HIGH);

@@ -150,8 +150,7 @@ class DearestBundleTest {
       for (int c = 0; c < size; c++) {
         // About as dear as it is heavy, as prices come out to be.
         long byMass = lots.sample(c).peakMass() * like.ofKilogram() / 1_000_000;
-        prices[c] =
-            random.nextInt(6) == 0 ? 0 : byMass + random.nextInt(1 + like.atMostMore());
+        prices[c] = random.nextInt(6) == 0 ? 0 : byMass + random.nextInt(1 + like.atMostMore());
         asked[c] = lots.size(c);
         if (bounded) {
           asked[c] = random.nextInt(lots.size(c) + 1);

@@ -98,11 +98,11 @@ class IntegerSimplexTest {
         conditions.add(solver.makeConstraint(bounds[r], highest));
         MPVariable lacking = solver.makeNumVar(0, Double.POSITIVE_INFINITY, "");
         conditions.get(r).setCoefficient(lacking, 1);
-        objective.setCoefficient(lacking, rest[r]);
+        objective.setCoefficient(lacking, (double) rest[r]);
       }
       for (int n = 0; n < counts.size(); n++) {
         MPVariable much = solver.makeNumVar(0, Double.POSITIVE_INFINITY, "");
-        objective.setCoefficient(much, costs.get(n));
+        objective.setCoefficient(much, costs.get(n).doubleValue());
         for (int r = 0; r < rows; r++) {
           conditions.get(r).setCoefficient(much, counts.get(n)[r]);
         }

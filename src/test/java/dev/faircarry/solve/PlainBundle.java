@@ -101,8 +101,7 @@ record PlainBundle(Lots lots, int hiker) {
     each(fewest, most, new int[fewest.length], 0, bundle);
   }
 
-  private static void each(
-      int[] fewest, int[] most, int[] counts, int at, Consumer<int[]> bundle) {
+  private static void each(int[] fewest, int[] most, int[] counts, int at, Consumer<int[]> bundle) {
     if (at == counts.length) {
       bundle.accept(counts);
       return;

@@ -48,7 +48,9 @@ class PriceSearchTest {
   void manySmallTripsOfEveryKind() {
     check(LongStream.range(20_000, 24_000), TripGenerator.Shape.of(4, 4, 7));
     assertTrue(trips > 2000, toString());
-    assertEquals(0, unknown + notFound, toString());
+    assertEquals(0, notFound, toString());
+    // Where nothing can be split there may be more cases than are looked into.
+    assertTrue(unknown * 1000 < none, toString());
   }
 
   @Override
