@@ -43,7 +43,7 @@ class EvenDivisionTest {
     int wide = 0;
     int negative = 0;
     int fitting = 0;
-    for (long seed = 0; seed < 10_000; seed++) {
+    for (long seed = 0; seed < 4000; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       long divisor =
           switch ((int) (seed % 4)) {
@@ -65,7 +65,7 @@ class EvenDivisionTest {
       }
     }
     assertTrue(
-        fitting > 5000 && wide > 1000 && negative > 1500, fitting + " " + wide + " " + negative);
+        fitting > 2000 && wide > 400 && negative > 600, fitting + " " + wide + " " + negative);
   }
 
   /** 2^40 x 2^40 - 2^60 x 2^10 = 2^80 - 2^70, which 2^50 divides into 2^30 - 2^20. */
@@ -80,7 +80,7 @@ class EvenDivisionTest {
   @Test
   void orderOfProducts() {
     int same = 0;
-    for (long seed = 0; seed < 20_000; seed++) {
+    for (long seed = 0; seed < 6000; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       long a = number(random, 63);
       long b = number(random, 63);
@@ -93,6 +93,6 @@ class EvenDivisionTest {
       assertEquals(
           order, Integer.signum(EvenDivision.compare(a, b, c, d)), "seed " + seed + " " + a);
     }
-    assertTrue(same > 500, same + " the same");
+    assertTrue(same > 150, same + " the same");
   }
 }
