@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  */
 final class IntegerSimplex {
   /** Larger entries could overflow when costs and counts are added up. */
-  private static final long MOST = 1L << 50;
+  private static final long MOST = 1L << 44;
 
   /** So many steps without gain, then the first candidate instead of the best (Bland 1977). */
   private static final int STALLED = 40;

@@ -178,13 +178,24 @@ final class PriceProgram {
   }
 
   /** Any prices not below 0 prove as well as the exact ones, if what they say is said exactly. */
-  private static long[] rounded(long[] exact) {
+  private long[] rounded(long[] exact) {
     long largest = 0;
     for (long dual : exact) {
       largest = Math.max(largest, Math.abs(dual));
     }
     int shift = Long.SIZE - Long.numberOfLeadingZeros(largest / MOST_PRICE);
-    return Arrays.stream(exact).map(dual -> dual >> shift).toArray();
+    long[] rounded = Arrays.stream(exact).map(dual -> dual >> shift).toArray();
+    for (int r = 0; r < rounded.length; r++) {
+      // They are so anyway; a proof does not rest on it.
+      boolean ofHiker = r >= lots.hikerRow(0) && r < lots.demandRow(0);
+      boolean ofValue = r >= lots.demandRow(lots.demands.size());
+      if (ofValue) {
+        rounded[r] = Math.min(0, rounded[r]);
+      } else if (!ofHiker) {
+        rounded[r] = Math.max(0, rounded[r]);
+      }
+    }
+    return rounded;
   }
 
   private long[] prices(long[] duals, int hiker) {

@@ -210,7 +210,7 @@ class DearestBundleTest {
   private long search(Question q, long above, String where) {
     Effort effort = new Effort(Long.MAX_VALUE / 2, Watch.NONE);
     int[] found = q.search.search(q.prices, q.fines, above, new Allowance(effort, 100_000_000));
-    longer += effort.spent() > 1000 ? 1 : 0;
+    longer += effort.spent() > 150 ? 1 : 0;
     if (found.length == 0) {
       return NOTHING;
     }
