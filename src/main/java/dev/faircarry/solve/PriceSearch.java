@@ -45,7 +45,9 @@ final class PriceSearch {
 
   /** Whether a trip is small enough, whatever the wish. */
   static boolean suits(Model m) {
+    long lots = m.blocks.stream().mapToInt(Block::symmetryClass).distinct().count();
     return m.stages == 1
+        && lots + m.hikers <= MOST_ROWS
         && new Lots(m, Wish.overall(m.days, new int[m.mornings()], 0)).rows() <= MOST_ROWS;
   }
 
