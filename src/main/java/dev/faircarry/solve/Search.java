@@ -46,6 +46,9 @@ final class Search {
   /** Whether more than mass is limited, which prices see and masses do not. */
   private final boolean cramped;
 
+  /** Whether prices lead over several days, and masses only help. */
+  private final boolean pricesFirst;
+
   private final KnownBundles known;
   private final Improvement improvement;
 
@@ -63,7 +66,8 @@ final class Search {
     boolean suits = PriceSearch.suits(m);
     priced = suits && m.days > 1;
     cramped = suits && cramped();
-    bound = new Bound(m, !priced || !cramped);
+    pricesFirst = priced && cramped && m.hikers <= MOST_PRICED_FIRST;
+    bound = new Bound(m, !pricesFirst);
     known = new KnownBundles(m);
     whole =
         m.stages == 1
@@ -99,7 +103,6 @@ final class Search {
   void run() {
     tell(Progress.Phase.IMPROVING);
     boundSteps = bound.atLevel(state.list(), 0, state.list()[0]);
-    boolean pricesFirst = priced && cramped;
     improvement.run(
         (whole && m.days == 1) || pricesFirst ? TRIES_BEFORE_EXACT : TRIES, !pricesFirst);
     provedLevels = improvement.provedLevels();
