@@ -119,18 +119,10 @@ final class Bound {
 
     Shares(int[] wanted, boolean eachValue) {
       this.eachValue = eachValue;
-      int[] distinct = new int[wanted.length];
-      int[] counts = new int[wanted.length];
-      int size = 0;
-      for (int k = 0; k < wanted.length; k++) {
-        if (k == 0 || wanted[k] != wanted[k - 1]) {
-          distinct[size] = wanted[k];
-          counts[size++] = k;
-        }
-      }
-      values = Arrays.copyOf(distinct, size);
-      above = Arrays.copyOf(counts, size);
-      need = new int[m.days][size];
+      DistinctSteps distinct = DistinctSteps.of(wanted);
+      values = distinct.values();
+      above = distinct.above();
+      need = new int[m.days][values.length];
     }
 
     boolean excluded() {

@@ -46,6 +46,7 @@ final class Improvement {
    * level can be lowered.
    *
    * @param triesPerBlock tries in each round for every block and hiker
+   * @param regroup whether to lower the highest step by giving out anew what groups hold, too
    */
   void run(long triesPerBlock, boolean regroup) {
     List<Round> rounds = rounds();
@@ -127,6 +128,7 @@ final class Improvement {
    * disturbed them.
    *
    * @param highest the steps that must not change, from the highest
+   * @param triesPerBlock tries in each round for every block
    */
   void even(int[] highest, long triesPerBlock) {
     if (m.days == 1 || m.stages > 1) {

@@ -49,18 +49,9 @@ final class Lots {
       int lot = c;
       apart[c] = IntStream.range(0, apart.length).filter(other -> apart(lot, other)).toArray();
     }
-    int[] wanted = wish.steps()[0];
-    int distinct = 0;
-    int[] highest = new int[wanted.length];
-    int[] counts = new int[wanted.length];
-    for (int k = 0; k < wanted.length; k++) {
-      if (k == 0 || wanted[k] != wanted[k - 1]) {
-        highest[distinct] = wanted[k];
-        counts[distinct++] = k;
-      }
-    }
-    values = Arrays.copyOf(highest, distinct);
-    above = Arrays.copyOf(counts, distinct);
+    DistinctSteps distinct = DistinctSteps.of(wish.steps()[0]);
+    values = distinct.values();
+    above = distinct.above();
     m.needs.forEach(this::addDemands);
   }
 
